@@ -1,0 +1,3 @@
+import { bindShade } from "./shade.ts";
+
+bindShade();
