@@ -31,6 +31,7 @@ const beforePaint =
 
 const navigation = [
   { name: "Contents", path: "index.html" },
+  { name: "Formulas", path: "formulas.html" },
   { name: "Glossary", path: "glossary.html" },
 ];
 

@@ -24,10 +24,13 @@ export function workbook(): Plugin {
     },
     resolveId: (id) => (pages.has(id) ? id : undefined),
     load: (id) => pages.get(id)?.html,
-    transform(code, id) {
+    generateBundle(_, bundle) {
       // Every browser that runs the workbook reads woff2; the older formats would only be copied along.
-      if (!/katex(\.min)?\.css/.test(id)) return;
-      return code.replaceAll(/,\s*url\([^)]*\.(woff|ttf)\)\s*format\([^)]*\)/g, "");
+      for (const [name, asset] of Object.entries(bundle)) {
+        if (/\.(woff|ttf)$/.test(name)) delete bundle[name];
+        if (asset.type !== "asset" || !name.endsWith(".css")) continue;
+        asset.source = String(asset.source).replaceAll(/,\s*url\([^)]*\.(woff|ttf)\)\s*format\([^)]*\)/g, "");
+      }
     },
     configureServer(server) {
       watchChapters(server, join(root, "chapters"), load);

@@ -1,4 +1,5 @@
-import { escapeHtml, type ProseContext, termForms } from "../cells/prose.ts";
+import { builtIn } from "../cells/course.ts";
+import { escapeHtml, inlineHtml, inlineTokens, type ProseContext, termForms } from "../cells/prose.ts";
 import type { Course } from "./chapters-folder.ts";
 import { typeset } from "./typeset.ts";
 
@@ -25,3 +26,9 @@ export function proseContext(
       href.replace(/^([a-z-]+)\.md(#.*)?$/, (_, name, hash = "") => `${root}chapters/${name}.html${hash}`),
   };
 }
+
+const nowhere = () => ({ line: 1, column: 1 });
+
+/** One sentence of inline Markdown, checked when its chapter was read, as HTML. */
+export const sentenceHtml = (markdown: string, prose: ProseContext): string =>
+  inlineHtml(inlineTokens(markdown, { file: "", place: nowhere, known: builtIn }).tokens, prose);

@@ -1,5 +1,6 @@
 import type { Given } from "../cells/chapter.ts";
-import { addressOf, fromAddress, type Worksheet } from "../cells/worksheet.ts";
+import { addressOf, fromAddress } from "../cells/address.ts";
+import type { Worksheet } from "../cells/worksheet.ts";
 
 /** Puts what the address names into the worksheet; returns what could not be done, in words. */
 export function restore(worksheet: Worksheet, given: readonly Given[]): string[] {

@@ -1,7 +1,7 @@
 import type { Fact } from "../known.ts";
 
 /** What an exercise of any kind has. `ask`, `say`, `why`, options and hints are inline Markdown with `{name}` holes. */
-interface Common {
+export interface Common {
   /** Unique in the course: 'turning-radius-1'. */
   readonly id: string;
   /** A code of the chapter's objectives: 'TRN-1'. */
@@ -17,8 +17,8 @@ interface Common {
   readonly values: Readonly<Record<string, number>>;
   /** The aircraft's and the place's numbers that it uses, as they stood when it was read: 'aircraft.cruise'. */
   readonly facts: Readonly<Record<string, Fact>>;
-  /** The chapter's computed quantities that it uses, by name: each an expression over what else is here. */
-  readonly work: Readonly<Record<string, string>>;
+  /** The chapter's computed quantities that it uses: each an expression over what else is here. */
+  readonly work: Readonly<Record<string, Computed>>;
   readonly line: number;
 }
 
@@ -29,6 +29,11 @@ export interface Measured {
   readonly unit: string;
   readonly digits: number;
   readonly circle: boolean;
+}
+
+/** A computed quantity of the chapter. */
+export interface Computed extends Measured {
+  readonly is: string;
 }
 
 /** A fresh number on a grid, one of a list, or a word of a list. */

@@ -1,0 +1,241 @@
+import {
+  ABOVE_STATION,
+  ALONG,
+  ARC,
+  arcLead,
+  BEARING_CHANGE,
+  courseHalfWidth,
+  DISTANCE,
+  ELAPSED,
+  FROM_STATION,
+  groundDistance,
+  HALF_ANGLE,
+  INTERCEPT_ANGLE,
+  interceptLead,
+  minutesToStation,
+  minutesToStationByRule,
+  OFFSET,
+  PATH_ANGLE,
+  pathHeight,
+  RADIUS,
+  REFERENCE_HEIGHT,
+  SIDES,
+  SLANT_RANGE,
+  slantRange,
+  trackError,
+  trackErrorByOneInSixty,
+} from "../radio.ts";
+import { argument } from "./argument.ts";
+import type { Argument, Formula, Step } from "./formula.ts";
+import { plain } from "./printed.ts";
+import { arcSteps, feetStep, groundDistanceSteps, interceptSteps, milesStep } from "./radio-steps.ts";
+import { given } from "./signs.ts";
+
+const offset = argument(OFFSET, { name: "offset", symbol: "y", example: 2 });
+const along = argument(ALONG, { name: "distance", symbol: "x", example: 20 });
+const height = argument(ABOVE_STATION, { name: "height", symbol: "h", example: 6000 });
+const elapsed = argument(ELAPSED, { name: "elapsed", symbol: "t", example: 2 });
+const bearingChange = argument(BEARING_CHANGE, { name: "bearingChange", symbol: "\\Delta\\beta", example: 10 });
+const radius = argument(RADIUS, { name: "radius", symbol: "R", example: 0.5 });
+const distance = argument(DISTANCE, { name: "distance", symbol: "d", example: 5 });
+const side: Argument = {
+  name: "from",
+  words: "side from which the arc is joined",
+  symbol: "s",
+  unit: "word",
+  options: SIDES,
+  default: "outside",
+  example: "outside",
+};
+const abeam =
+  "Minutes in, minutes out. From the point abeam the station, in still air, on a steady heading since the station was abeam.";
+
+export const radio: readonly Formula[] = [
+  {
+    name: "trackError",
+    topic: "radio",
+    words: "track error",
+    symbol: "\\varepsilon",
+    args: [offset, along],
+    result: { unit: "deg" },
+    digits: 1,
+    tex: "\\arctan\\frac{y}{x}",
+    call: trackError,
+    steps: (off: number, flown: number) => [
+      row("Track error", "\\varepsilon", "\\arctan\\frac{y}{x}", `arctan (${plain(off)} / ${plain(flown)})`),
+    ],
+    kind: "exact",
+    assumes: "Distance along the course; right of it is positive.",
+    source: "right-angled triangle",
+  },
+  {
+    name: "trackErrorByOneInSixty",
+    topic: "radio",
+    words: "track error by the one-in-sixty rule",
+    symbol: "\\varepsilon",
+    args: [offset, along],
+    result: { unit: "deg" },
+    digits: 1,
+    tex: "\\frac{60\\,y}{x}",
+    call: trackErrorByOneInSixty,
+    steps: (off: number, flown: number) => [
+      row("Track error", "\\varepsilon", "\\frac{60\\,y}{x}", `60 × ${given(off)} / ${plain(flown)}`),
+    ],
+    kind: "rule",
+    standsFor: "trackError",
+    assumes: "A radian taken for 60°, an angle for its tangent: close to about 20°.",
+    source: "one in sixty",
+  },
+  {
+    name: "slantRange",
+    topic: "radio",
+    words: "slant range",
+    symbol: "r",
+    args: [argument(DISTANCE, { name: "distance", symbol: "d", example: 5 }), height],
+    result: { unit: "NM" },
+    digits: 2,
+    tex: "\\sqrt{d^2 + h^2}",
+    call: slantRange,
+    steps: (ground: number, feet: number) => [
+      milesStep(feet),
+      row("Slant range", "r", "\\sqrt{d^2 + h^2}", `√(${plain(ground)}² + ${milesStep(feet).comes.slice(0, -3)}²)`),
+    ],
+    kind: "exact",
+    assumes: "Height above the station; the Earth taken as flat.",
+    source: "Pythagoras",
+  },
+  {
+    name: "groundDistance",
+    topic: "radio",
+    words: "ground distance from slant range",
+    symbol: "d",
+    args: [argument(SLANT_RANGE, { name: "slantRange", symbol: "r", example: 5 }), height],
+    result: { unit: "NM", nullable: true },
+    digits: 2,
+    tex: "\\sqrt{r^2 - h^2}",
+    call: groundDistance,
+    steps: groundDistanceSteps,
+    kind: "exact",
+    assumes: "Height above the station; the Earth taken as flat. No answer where the range is under the height.",
+    source: "Pythagoras",
+  },
+  {
+    name: "minutesToStation",
+    topic: "radio",
+    words: "time to a station",
+    symbol: "T",
+    args: [elapsed, bearingChange],
+    result: { unit: "min" },
+    digits: 1,
+    tex: "\\frac{t}{\\tan\\Delta\\beta}",
+    call: minutesToStation,
+    steps: (minutes: number, change: number) => [
+      row("Time to the station", "T", "\\frac{t}{\\tan\\Delta\\beta}", `${plain(minutes)} / tan ${plain(change)}°`),
+    ],
+    kind: "exact",
+    assumes: abeam,
+    source: "right-angled triangle",
+  },
+  {
+    name: "minutesToStationByRule",
+    topic: "radio",
+    words: "time to a station by rule of thumb",
+    symbol: "T",
+    args: [elapsed, bearingChange],
+    result: { unit: "min" },
+    digits: 1,
+    tex: "\\frac{60\\,t}{\\Delta\\beta}",
+    call: minutesToStationByRule,
+    steps: (minutes: number, change: number) => [
+      row("Time to the station", "T", "\\frac{60\\,t}{\\Delta\\beta}", `60 × ${plain(minutes)} / ${plain(change)}`),
+    ],
+    kind: "rule",
+    standsFor: "minutesToStation",
+    assumes: `${abeam} For changes of some ten degrees.`,
+    source: "FAA-H-8083-15B, time and distance check",
+  },
+  {
+    name: "interceptLead",
+    topic: "radio",
+    words: "lead for a turn on to an inbound course",
+    symbol: "\\beta",
+    args: [
+      radius,
+      argument(FROM_STATION, { name: "distance", symbol: "d", example: 10 }),
+      argument(INTERCEPT_ANGLE, { name: "interceptAngle", symbol: "\\theta", default: 90, example: 60 }),
+    ],
+    result: { unit: "deg", nullable: true },
+    digits: 1,
+    tex: "\\arcsin\\frac{R(1 - \\cos\\theta)}{d}",
+    call: interceptLead,
+    steps: interceptSteps,
+    kind: "exact",
+    assumes:
+      "Distance from the station as the turn begins. Still air, bank there at once. No answer where the turn does not fit.",
+    source: "a circle that touches the course",
+  },
+  {
+    name: "arcLead",
+    topic: "radio",
+    words: "lead for a turn on to an arc",
+    symbol: "l",
+    args: [argument(ARC, { name: "arc", symbol: "A", example: 10 }), radius, side],
+    result: { unit: "NM", nullable: true },
+    digits: 2,
+    tex: "\\sqrt{A^2 + 2AR} - A\\quad\\text{from outside},\\qquad A - \\sqrt{A^2 - 2AR}\\quad\\text{from inside}",
+    call: arcLead,
+    steps: arcSteps,
+    kind: "exact",
+    assumes: "Along a radial, still air, bank there at once. No answer where the turn does not fit inside the arc.",
+    source: "a circle that touches the radial and the arc",
+  },
+  {
+    name: "pathHeight",
+    topic: "radio",
+    words: "height of a path",
+    symbol: "h",
+    args: [
+      distance,
+      argument(PATH_ANGLE, { name: "angle", symbol: "\\gamma", default: 3, example: 3 }),
+      argument(REFERENCE_HEIGHT, { name: "referenceHeight", symbol: "h_0", default: 0, example: 50 }),
+    ],
+    result: { unit: "ft" },
+    digits: 0,
+    tex: "h_0 + d\\tan\\gamma",
+    call: pathHeight,
+    steps: (miles: number, angle: number, reference: number) => [
+      feetStep(miles),
+      row(
+        "Height",
+        "h",
+        "h_0 + d\\tan\\gamma",
+        `${given(reference)} + ${feetStep(miles).comes.slice(0, -3)} × tan ${plain(angle)}°`,
+      ),
+    ],
+    kind: "exact",
+    assumes: "Distance from where the path has the reference height: the threshold, say. The Earth taken as flat.",
+    source: "right-angled triangle",
+  },
+  {
+    name: "courseHalfWidth",
+    topic: "radio",
+    words: "half-width of a course",
+    symbol: "w",
+    args: [argument(HALF_ANGLE, { name: "halfAngle", symbol: "\\alpha", example: 2.5 }), distance],
+    result: { unit: "ft" },
+    digits: 0,
+    tex: "d\\tan\\alpha",
+    call: courseHalfWidth,
+    steps: (angle: number, miles: number) => [
+      feetStep(miles),
+      row("Half-width", "w", "d\\tan\\alpha", `${feetStep(miles).comes.slice(0, -3)} × tan ${plain(angle)}°`),
+    ],
+    kind: "exact",
+    assumes: "From on course to full deflection on one side; distance from the aerial.",
+    source: "right-angled triangle",
+  },
+];
+
+function row(what: string, symbol: string, tex: string, numbers: string): Step {
+  return { what, symbol, tex, numbers };
+}

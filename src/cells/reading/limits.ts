@@ -1,0 +1,38 @@
+/**
+ * Limits that no honest chapter meets. They are checked first, because the libraries beneath take quadratic time, or
+ * overflow the stack, on texts made to hurt.
+ */
+export const limits = {
+  /** Characters of a file. */
+  file: 300_000,
+  /** Characters of lines without a blank one between: a paragraph, a list, a table. */
+  paragraph: 6_000,
+  /** Signs in a paragraph that may open or close something: brackets, stars, backticks … */
+  signs: 1_500,
+  /** The same in the whole file. */
+  allSigns: 40_000,
+  /** Lists and quotes, or YAML, inside each other. */
+  nesting: 12,
+  /** Cells of all tables. */
+  tableCells: 5_000,
+  /** Columns of one table. */
+  tableColumns: 24,
+  /** Characters of the front matter or of one fence. */
+  yaml: 20_000,
+  /** Fences, headings and callouts together. */
+  blocks: 600,
+  /** Exercises, workings, predictions and figures together. */
+  cells: 200,
+  /** Quantities given, and quantities computed. */
+  quantities: 100,
+  /** Live values, links, side notes and formulas in prose. */
+  references: 3_000,
+  /** Formulas typeset. */
+  formulas: 400,
+  /** Characters of one formula. */
+  formula: 1_000,
+  /** Calls of formulas in all expressions, which are tried with the numbers as given. */
+  calls: 1_000,
+  /** Characters of all fences. */
+  allFences: 120_000,
+} as const;

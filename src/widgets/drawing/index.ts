@@ -1,0 +1,1 @@
+export { Drawing, type DrawingOptions, drawFigure } from "./drawing.ts";

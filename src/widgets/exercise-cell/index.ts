@@ -1,0 +1,3 @@
+export type { BuiltExercise } from "./built.ts";
+export { type Answered, ExerciseCellElement } from "./element.ts";
+export type { OwnWords } from "./own-words.ts";

@@ -1,0 +1,274 @@
+import { render } from "lit";
+import type { Facts } from "../cells/known.ts";
+import type { Worksheet } from "../cells/worksheet.ts";
+import type { Figure, FigureState, Readout, Shown } from "./figure.ts";
+import { FigureControl } from "./figure-controls.ts";
+import { LiveDrawing, loadDrawing } from "./figure-live.ts";
+import { closeBehind } from "./figure-menu.ts";
+import { csvFile, csvOf, download, type Origin, pictureOf, standalone, svgFile } from "./figure-save.ts";
+import { FigureScreen } from "./figure-screen.ts";
+import { tableTemplate } from "./figure-table.ts";
+import { asSet } from "./figure-words.ts";
+import { figureNamed } from "./figures.ts";
+import { LightElement } from "./light-element.ts";
+import { whileNear } from "./while-near.ts";
+
+/**
+ * A figure come to life over its built HTML. Everything shown follows from the worksheet, the aircraft and what is
+ * kept; out of view it waits. A bubbling `release` says that a hand has let go of a control.
+ */
+export class FigureCellElement extends LightElement {
+  static override properties = { worksheet: { attribute: false }, facts: { attribute: false } };
+  declare worksheet: Worksheet | undefined;
+  /** The aircraft whose numbers bound the figure. */
+  declare facts: Facts | undefined;
+  /** What day it is, for files. */
+  clock: () => Date = () => new Date();
+  /** Fetches what draws. */
+  loadDrawing: typeof loadDrawing = loadDrawing;
+
+  #left = new AbortController();
+  #figure: Figure | undefined;
+  #controls: FigureControl[] = [];
+  #live: LiveDrawing | undefined;
+  #kept: Readonly<Record<string, number>> | undefined;
+  #shown: Shown | undefined;
+  #outside: string | undefined;
+  #followed = "";
+  #inView = false;
+  #failed = false;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#left.abort();
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    if (this.#left.signal.aborted) this.#start();
+  }
+
+  protected override updated(): void {
+    this.#start();
+  }
+
+  /** Keeps the present state as a ghost to compare with. */
+  keep(): void {
+    if (!this.#figure || outsideOf(this.#figure, this.#values())) return;
+    this.#kept = this.#values();
+    this.#follow();
+  }
+
+  letGo(): void {
+    this.#kept = undefined;
+    this.#follow();
+  }
+
+  #start(): void {
+    const { worksheet, facts } = this;
+    this.#figure = figureNamed(this.dataset["figure"] ?? "");
+    if (!worksheet || !facts || !this.#figure) return;
+    this.#left.abort();
+    this.#left = new AbortController();
+    const { signal } = this.#left;
+    const boxes = [...this.querySelectorAll<HTMLElement>(".set[data-given]")];
+    this.#controls = boxes.map((box) => new FigureControl(box, worksheet, signal));
+    this.#live ??= new LiveDrawing(this.partNamed("plot"), this.id);
+    this.#followed = this.#followed || this.#asBuilt(boxes);
+    this.partNamed("model").textContent = this.#figure.model(facts);
+    const unsubscribe = worksheet.subscribe(() => this.#follow());
+    signal.addEventListener("abort", unsubscribe);
+    this.#listen(signal);
+    whileNear(this, 600, signal, (near) => near && void this.#load());
+    whileNear(this, 100, signal, (near) => {
+      this.#inView = near;
+      this.#follow();
+    });
+    this.#follow();
+  }
+
+  #listen(signal: AbortSignal): void {
+    const press = (name: string, run: () => void): void =>
+      this.partNamed(name).addEventListener("click", run, { signal });
+    press("keep", () => this.keep());
+    press("let-go", () => {
+      this.letGo();
+      this.partNamed("keep").focus();
+    });
+    press("show-table", () => this.#toggleTable());
+    press("reset", () => this.#reset());
+    this.partNamed("save").addEventListener("click", (event) => this.#save(event), { signal });
+    closeBehind(this.partNamed<HTMLDetailsElement>("save"), signal);
+    new FigureScreen(this.partNamed("figure"), this.partNamed("full"), () => this.#refit(), signal);
+    this.addEventListener("release", () => this.#tell(), { signal });
+    window.addEventListener("beforeprint", () => this.#catchUp(), { signal });
+    if (typeof ResizeObserver === "undefined") return;
+    const sizes = new ResizeObserver(() => this.#live!.fit(this.#shown));
+    sizes.observe(this.partNamed("plot"));
+    signal.addEventListener("abort", () => sizes.disconnect());
+  }
+
+  async #load(): Promise<void> {
+    if (this.#live!.ready) return;
+    try {
+      await this.#live!.load(this.loadDrawing, () => this.#shownNow());
+      this.#failed = false;
+      if (this.#shown) this.#live!.show(this.#shown);
+    } catch {
+      this.#failed = true;
+    }
+    this.#writeNotice();
+  }
+
+  #values(): Record<string, number> {
+    return Object.fromEntries(this.#controls.map(({ need, value }) => [need, value]));
+  }
+
+  #state(): FigureState {
+    return { values: this.#values(), kept: this.#kept, aircraft: this.facts! };
+  }
+
+  #shownNow(): Shown | undefined {
+    return outsideOf(this.#figure!, this.#values()) ? undefined : this.#figure!.show(this.#state());
+  }
+
+  /** The state of the built drawing, as a key to compare later states with. */
+  #asBuilt(boxes: readonly HTMLElement[]): string {
+    const values = Object.fromEntries(boxes.map(({ dataset }) => [dataset["need"], Number(dataset["value"])]));
+    return stateKey({ values, kept: undefined, owner: this.dataset["owner"] });
+  }
+
+  /** Shows the present state, unless nothing differs or no one sees it. */
+  #follow(): void {
+    if (this.#inView) this.#catchUp();
+  }
+
+  #catchUp(): void {
+    if (!this.#figure || !this.facts) return;
+    const key = stateKey({ values: this.#values(), kept: this.#kept, owner: this.facts.owner });
+    if (key === this.#followed) return;
+    this.#followed = key;
+    for (const control of this.#controls) control.show();
+    this.#outside = outsideOf(this.#figure, this.#values());
+    this.#shown = this.#outside ? undefined : this.#figure.show(this.#state());
+    this.partNamed("plot").toggleAttribute("data-outside", !this.#shown);
+    this.#writeNotice();
+    if (this.#shown) {
+      this.#write(this.#shown);
+      this.#live!.show(this.#shown);
+    } else for (const now of this.querySelectorAll(".readings .now")) writeNumber(now, { number: "—", unit: "" });
+  }
+
+  #write({ readouts, description, kept }: Shown): void {
+    this.partNamed("description").textContent = description;
+    this.partNamed("kept").hidden = !kept;
+    this.partNamed("kept-words").textContent = kept;
+    [...this.partNamed("readings").children].forEach((row, i) => {
+      writeReadout(row, readouts[i]!);
+    });
+    this.#writeTable();
+  }
+
+  #writeNotice(): void {
+    const built =
+      this.#failed && this.#shown ? "The live drawing could not be loaded: it still shows the first values." : "";
+    const words = [this.#outside ?? this.#shown?.notice ?? this.partNamed("notice").textContent, built]
+      .filter(Boolean)
+      .join(" ");
+    if (this.partNamed("notice").textContent !== words) this.partNamed("notice").textContent = words;
+  }
+
+  /** To a listener, once a hand lets go: what has come of it. */
+  #tell(): void {
+    requestAnimationFrame(() => {
+      const readouts = this.#shown?.readouts.map(({ label, number, spokenUnit }) => `${label} ${number} ${spokenUnit}`);
+      this.partNamed("said").textContent = [readouts?.join(", "), this.partNamed("notice").textContent]
+        .filter(Boolean)
+        .join(". ");
+    });
+  }
+
+  get #tableOpen(): boolean {
+    return this.partNamed("show-table").getAttribute("aria-expanded") === "true";
+  }
+
+  #toggleTable(): void {
+    this.partNamed("show-table").setAttribute("aria-expanded", String(!this.#tableOpen));
+    this.#shown ??= this.#shownNow();
+    this.#writeTable();
+  }
+
+  #writeTable(): void {
+    const slot = this.partNamed("table");
+    if (this.#tableOpen && this.#shown) render(tableTemplate(this.#shown.table()), slot);
+    else if (slot.firstChild) render("", slot);
+  }
+
+  #reset(): void {
+    for (const { name } of this.#controls) this.worksheet!.reset(name);
+    this.partNamed("reset").dispatchEvent(new Event("release", { bubbles: true }));
+  }
+
+  #refit(): void {
+    this.#shown ??= this.#shownNow();
+    this.#live!.fit(this.#shown);
+    if (this.#shown) this.#live!.show(this.#shown);
+  }
+
+  async #save(event: Event): Promise<void> {
+    const kind = (event.target as Element).closest<HTMLElement>("[data-save]")?.dataset["save"];
+    const shown = this.#shown ?? this.#shownNow();
+    if (!kind || !shown) return;
+    const menu = this.partNamed<HTMLDetailsElement>("save");
+    menu.open = false;
+    menu.querySelector("summary")!.focus();
+    const origin = this.#origin();
+    const name = `${this.#figure!.name}.${kind}`;
+    if (kind === "csv") return download(csvFile(csvOf(shown.table(), origin)), name);
+    const whole = standalone(this.#live!.svg, origin);
+    download(kind === "png" ? await pictureOf(whole) : svgFile(whole), name);
+  }
+
+  #origin(): Origin {
+    const given = (name: string) => this.worksheet!.given.find((one) => one.name === name)!;
+    const values = this.#controls.map(({ name, value }) => `${given(name).label} ${asSet(value, given(name).unit)}`);
+    return {
+      title: `Figure ${this.dataset["number"]}: ${this.partNamed("title").textContent}`,
+      values: values.join(", ") + (this.#shown?.kept ? `; kept: ${this.#shown.kept}` : ""),
+      aircraft: this.facts!.owner,
+      model: this.#figure!.model(this.facts!),
+      date: this.clock().toISOString().slice(0, 10),
+    };
+  }
+}
+
+const stateKey = (state: { values: object; kept: object | undefined; owner: string | undefined }): string =>
+  JSON.stringify(state);
+
+/** A sentence where a value is one the figure's model doesn't answer for. */
+export function outsideOf({ holds }: Figure, values: Readonly<Record<string, number>>): string | undefined {
+  for (const [need, [from, to]] of Object.entries(holds)) {
+    const value = values[need]!;
+    if (!(value >= from && value <= to))
+      return `${value} is outside what this figure’s model answers for: ${from} to ${to}.`;
+  }
+  return undefined;
+}
+
+function writeReadout(row: Element, { number, unit, kept, aside }: Readout): void {
+  writeNumber(row.querySelector(".now")!, { number, unit });
+  const was = row.querySelector<HTMLElement>(".was")!;
+  const words = kept === undefined ? "" : `kept ${kept}`;
+  if (was.textContent !== words) was.textContent = words;
+  was.hidden = words === "";
+  const beside = row.querySelector(".aside");
+  if (beside && beside.textContent !== aside) beside.textContent = aside ?? "";
+}
+
+function writeNumber(now: Element, { number, unit }: Pick<Readout, "number" | "unit">): void {
+  const [large, small] = now.children;
+  const text = unit === "°" ? `${number}°` : number;
+  if (large!.textContent !== text) large!.textContent = text;
+  const beside = unit === "°" ? "" : unit;
+  if (small!.textContent !== beside) small!.textContent = beside;
+}

@@ -1,0 +1,2 @@
+export { FormulaCellElement } from "./element.ts";
+export { isFoundBy } from "./find.ts";

@@ -1,0 +1,45 @@
+import { existsSync } from "node:fs";
+import type { AddressInfo } from "node:net";
+import { join, resolve } from "node:path";
+import { ensureBrowser } from "../browser/chromium.mjs";
+import { serve } from "../serve.mjs";
+import { launch } from "./browser.ts";
+import { type Measured, meets, table } from "./budget.ts";
+import { measureBuild } from "./building.ts";
+import { measureVisit } from "./bytes.ts";
+import { measureLighthouse } from "./lighthouse.ts";
+import { measureSliding } from "./sliding.ts";
+
+/** Measures what the budgets name and prints both side by side; --json prints the rows as JSON. */
+export async function main(options: readonly string[]): Promise<number> {
+  const json = options.includes("--json");
+  const dist = resolve(import.meta.dirname, "../../dist");
+  if (!existsSync(join(dist, "index.html"))) {
+    console.error("Nothing is built: run `npm run build` first.");
+    return 1;
+  }
+  await ensureBrowser(json ? () => {} : console.log);
+  const server = await serve(dist);
+  const site = `http://127.0.0.1:${(server.address() as AddressInfo).port}`;
+  const chapter = `${site}/chapters/turning.html`;
+  const rows: Measured[] = [];
+  const browser = await launch();
+  rows.push(...(await measureSliding(browser, chapter)), ...(await measureVisit(browser, chapter)));
+  await browser.close();
+  rows.push(
+    ...measureLighthouse("contents", `${site}/index.html`),
+    ...measureLighthouse("chapter", chapter),
+    ...measureBuild(),
+  );
+  server.close();
+  console.log(
+    json
+      ? JSON.stringify(
+          rows.map((row) => ({ ...row, met: meets(row) })),
+          null,
+          2,
+        )
+      : table(rows),
+  );
+  return 0;
+}
