@@ -1,10 +1,10 @@
 // Serves a folder as a plain web server would, under a prefix, with Brotli where the browser takes it.
 //   node tests/serve.mjs FOLDER [PORT] [PREFIX]
-import { createReadStream, existsSync, statSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { createServer } from "node:http";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
-import { createBrotliCompress } from "node:zlib";
+import { brotliCompressSync } from "node:zlib";
 
 const types = {
   ".html": "text/html; charset=utf-8",
@@ -14,6 +14,14 @@ const types = {
   ".json": "application/json",
   ".woff2": "font/woff2",
 };
+
+/** Each file is packed once, as a server with a cache of packed files would. */
+const packedFiles = new Map();
+function packedFile(file) {
+  const key = `${file} ${statSync(file).mtimeMs}`;
+  if (!packedFiles.has(key)) packedFiles.set(key, brotliCompressSync(readFileSync(file)));
+  return packedFiles.get(key);
+}
 
 /** @returns {Promise<import("node:http").Server>} listening on the port (0 for any free one) */
 export function serve(folder, port = 0, prefix = "/") {
@@ -29,8 +37,7 @@ export function serve(folder, port = 0, prefix = "/") {
       "cache-control": "max-age=600",
       ...(packed && { "content-encoding": "br" }),
     });
-    const body = createReadStream(file);
-    (packed ? body.pipe(createBrotliCompress()) : body).pipe(response);
+    response.end(packed ? packedFile(file) : readFileSync(file));
   });
   return new Promise((ready) => server.listen(port, "127.0.0.1", () => ready(server)));
 }

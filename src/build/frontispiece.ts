@@ -20,7 +20,7 @@ export function frontispiece(tas: number, bank: number, rollRate: number): strin
     scaleBar(width - 14 - half * perMile, height - 24, perMile),
   ];
   const label = `A half turn at ${tas} knots and ${bank} degrees of bank seen from above, ${Math.round(turn.at(-1)!.time)} seconds long.`;
-  return `<svg viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${label}">${parts.join("")}</svg>`;
+  return `<svg class="drawing" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" aria-label="${label}">${parts.join("")}</svg>`;
 }
 
 type Place = (point: PathPoint) => number;

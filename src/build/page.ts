@@ -27,7 +27,7 @@ interface PageParts {
 
 /** Sets what the reader chose before the first paint; with its hash in the policy no other inline script runs. */
 const beforePaint =
-  '(d=>{try{let s=JSON.parse(localStorage.getItem("hoodwork.settings"))||{};for(let k of["theme","words"])/^[a-z]+$/.test(s[k])&&(d.dataset[k]=s[k])}catch{}})(document.documentElement)';
+  '(d=>{try{let s=JSON.parse(localStorage.getItem("hoodwork.settings"))||{};for(let k of["theme","words"])s[k]&&/^[a-z]+$/.test(s[k])&&(d.dataset[k]=s[k])}catch{}})(document.documentElement)';
 
 const navigation = [
   { name: "Contents", path: "index.html" },

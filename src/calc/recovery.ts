@@ -84,8 +84,8 @@ const LONGEST = 120;
  * does not wait for the one before to end. The wing is taken not to stall: that needs a pull below (trim speed over
  * stalling speed)². The flight manual's order governs; the model ranks nothing.
  *
- * @returns from recognising the spiral to the lowest point, or for 120 s; a moment at which an action begins stands
- *   twice, before and after it
+ * @returns from recognising the spiral to the lowest point, or for 120 s where it settles into a glide; a moment at
+ *   which an action begins stands twice, before and after it
  * @throws {OutOfRange} outside the limits of Recovery
  * @source balance of forces along and across the path
  */

@@ -1,5 +1,5 @@
-import type { Given } from "../cells/chapter.ts";
 import { addressOf, fromAddress } from "../cells/address.ts";
+import type { Given } from "../cells/chapter.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
 
 /** Puts what the address names into the worksheet; returns what could not be done, in words. */

@@ -1,4 +1,4 @@
-/** Marks on the place ruler the stop that stands highest in the view. */
+/** Marks on the place ruler the stop that stands highest in the view, and shows the parts of its section. */
 export function bindPlaceRuler(): void {
   const links = new Map(
     [...document.querySelectorAll<HTMLAnchorElement>(".place a")].map((link) => [link.hash.slice(1), link]),
@@ -23,5 +23,18 @@ export function bindPlaceRuler(): void {
       if (id === here?.id) link.setAttribute("aria-current", "location");
       else link.removeAttribute("aria-current");
     }
+    showParts(here && links.get(here.id));
   }
+}
+
+/** Shows the parts that stand under the same section as a link of the ruler. */
+function showParts(link: HTMLAnchorElement | undefined): void {
+  const stops = [...document.querySelectorAll<HTMLElement>(".place li")];
+  const here = stops.findIndex((stop) => link && stop.contains(link));
+  const isPart = (stop: HTMLElement | undefined) => stop?.classList.contains("part") ?? false;
+  const from = stops.findLastIndex((stop, i) => i <= here && !isPart(stop));
+  const after = stops.findIndex((stop, i) => i > from && !isPart(stop));
+  stops.forEach((stop, i) => {
+    stop.classList.toggle("near", i > from && (after < 0 || i < after));
+  });
 }

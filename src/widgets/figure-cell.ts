@@ -36,10 +36,12 @@ export class FigureCellElement extends LightElement {
   #outside: string | undefined;
   #followed = "";
   #inView = false;
+  #later: ReturnType<typeof setTimeout> | undefined;
   #failed = false;
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    clearTimeout(this.#later);
     this.#left.abort();
   }
 
@@ -138,9 +140,12 @@ export class FigureCellElement extends LightElement {
     return stateKey({ values, kept: undefined, owner: this.dataset["owner"] });
   }
 
-  /** Shows the present state, unless nothing differs or no one sees it. */
+  /** Controls follow at once; the rest too where it is seen, else as soon as the hand rests. */
   #follow(): void {
+    for (const control of this.#controls) control.show();
+    clearTimeout(this.#later);
     if (this.#inView) this.#catchUp();
+    else this.#later = setTimeout(() => this.#catchUp(), 300);
   }
 
   #catchUp(): void {
@@ -148,7 +153,6 @@ export class FigureCellElement extends LightElement {
     const key = stateKey({ values: this.#values(), kept: this.#kept, owner: this.facts.owner });
     if (key === this.#followed) return;
     this.#followed = key;
-    for (const control of this.#controls) control.show();
     this.#outside = outsideOf(this.#figure, this.#values());
     this.#shown = this.#outside ? undefined : this.#figure.show(this.#state());
     this.partNamed("plot").toggleAttribute("data-outside", !this.#shown);
@@ -205,7 +209,10 @@ export class FigureCellElement extends LightElement {
   }
 
   #reset(): void {
-    for (const { name } of this.#controls) this.worksheet!.reset(name);
+    for (const control of this.#controls) {
+      this.worksheet!.reset(control.name);
+      control.restore();
+    }
     this.partNamed("reset").dispatchEvent(new Event("release", { bubbles: true }));
   }
 

@@ -46,14 +46,21 @@ export class FigureControl {
   /** Shows the present value and range; what someone is typing stays. */
   show(): void {
     const { value } = this;
-    const { from, to } = this.#worksheet.range(this.name);
     const text = typedText(value);
+    if (text === this.#written && Number(this.#range.value) === value) return;
+    this.#written = text;
+    const { from, to } = this.#worksheet.range(this.name);
     if (this.#range.min !== String(from) || this.#range.max !== String(to)) this.#widen(from, to);
     this.#range.value = String(value);
     this.#range.setAttribute("aria-valuetext", `${text} ${unitWords(this.#unit)}`);
-    if (text === this.#written) return;
-    this.#written = text;
     this.#field.value = text;
+    this.#say("");
+  }
+
+  /** Puts an entry that couldn't be read back to the present value. */
+  restore(): void {
+    this.#written = typedText(this.value);
+    this.#field.value = this.#written;
     this.#say("");
   }
 

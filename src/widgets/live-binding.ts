@@ -40,7 +40,7 @@ function spansByName(root: HTMLElement): Map<string, HTMLElement[]> {
 function follow(span: HTMLElement, measure: Given | Work, worksheet: Worksheet): void {
   const value = worksheet.value(measure.name);
   const trouble = worksheet.trouble(measure.name);
-  const text = trouble ? troubleText(trouble) : liveText(value, measure);
+  const text = trouble ? troubleText(trouble) : liveText(value, measure, span.dataset["given"] !== undefined);
   if (span.textContent !== text) span.textContent = text;
   span.classList.toggle("trouble", trouble !== undefined);
   if (trouble) span.title = troubleTitle(trouble);

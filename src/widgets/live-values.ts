@@ -55,14 +55,24 @@ export function placeOf(value: number, { from, to }: { from: number; to: number 
 /** '95 knots', '15 degrees': a value for assistive technology. */
 export function valueWords(value: number, measure: Measure): string {
   const words = unitWords(measure.unit);
-  return `${printed(value, { ...measure, unit: "plain" })}${words ? ` ${words}` : ""}`;
+  return `${printed(value, { ...asGiven(value, measure), unit: "plain" })}${words ? ` ${words}` : ""}`;
 }
 
 /** A value of the worksheet as a sentence shows it; a dash where there is none. */
-export function liveText(value: number | string | boolean | null | undefined, measure: Measure): string {
-  if (typeof value === "number") return printed(value, measure);
+export function liveText(
+  value: number | string | boolean | null | undefined,
+  measure: Measure,
+  exactly = false,
+): string {
+  if (typeof value === "number") return printed(value, exactly ? asGiven(value, measure) : measure);
   if (typeof value === "boolean") return value ? "yes" : "no";
   return value ?? "—";
+}
+
+/** With every digit that a reader gave, so that no sentence rounds her number: at most three after the point. */
+function asGiven(value: number, measure: Measure): Measure {
+  const after = /\.(\d*)$/.exec(String(Number(value.toFixed(3))))?.[1]?.length ?? 0;
+  return { ...measure, digits: Math.max(measure.digits, after) };
 }
 
 /** What stands in the place of a value that no formula answers for: 'outside 5–60°'. */

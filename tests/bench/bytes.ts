@@ -1,7 +1,6 @@
 import type { Browser } from "@playwright/test";
 import type { Measured } from "./budget.ts";
 
-
 /** Bytes over the wire of a first visit that reads the whole chapter, by kind, and the shift of its layout. */
 export async function measureVisit(browser: Browser, url: string): Promise<Measured[]> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });

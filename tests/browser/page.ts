@@ -20,12 +20,20 @@ export const test = base.extend({
 
 export const chapter = "chapters/turning.html";
 
+/** The slider, or the number field, of a quantity in a figure. */
+export const slider = (page: Page, figure: string, name: string) =>
+  page.locator(`${figure} .set[data-given="${name}"] [data-part="range"]`);
+export const field = (page: Page, figure: string, name: string) =>
+  page.locator(`${figure} .set[data-given="${name}"] [data-part="field"]`);
+
 /** The numbers a page shows for a quantity: in prose and in number fields. */
 export async function shownFor(page: Page, name: string): Promise<{ prose: string[]; fields: string[] }> {
   return {
-    prose: await page.locator(`[data-given="${name}"]`).allInnerTexts(),
-    fields: await page
-      .locator(`figure-cell input[inputmode="decimal"][name="${name}"]`)
-      .evaluateAll((all) => all.map((field) => (field as HTMLInputElement).value)),
+    prose: await page
+      .locator(`.given[data-given="${name}"]`)
+      .evaluateAll((all) => all.map((value) => value.textContent ?? "")),
+    fields: await field(page, "figure-cell", name).evaluateAll((all) =>
+      all.map((input) => (input as HTMLInputElement).value),
+    ),
   };
 }

@@ -100,15 +100,7 @@ test("readExercise keeps an exercise that can be drawn beside its lesser problem
 });
 
 test("readExercise writes a mend for every problem it finds", () => {
-  const broken = [
-    "unit: kt",
-    "unit: x",
-    "within: 1 s",
-    "digits: -1",
-    "sign: lost",
-    "draw: []",
-    "kind: riddle",
-  ];
+  const broken = ["unit: kt", "unit: x", "within: 1 s", "digits: -1", "sign: lost", "draw: []", "kind: riddle"];
   for (const line of broken) {
     const key = line.split(":")[0]!;
     const yaml = written.radius.includes(`\n${key}:`)

@@ -12,7 +12,10 @@ export function formulasPage(version: string, formulas: readonly Formula[] = cat
   const sections = topics.map((topic) => {
     const entries = formulas
       .filter((formula) => formula.topic === topic)
-      .map((formula) => formulaShell(formula, inLine, sources.indexOf(formula.source) + 1, formulas));
+      .map((formula, at, alike) => {
+        const source = sources.indexOf(formula.source) + 1;
+        return formulaShell(formula, inLine, { source, before: alike.slice(0, at), formulas });
+      });
     return `<section class="topic" id="topic-${topic}" aria-labelledby="of-${topic}"><h2 id="of-${topic}">${topicTitles[topic]}</h2>\n${entries.join("\n")}</section>`;
   });
   const main = `<main class="sheet" id="main">
@@ -22,7 +25,7 @@ ${head(formulas.length)}
 ${search(formulas.length)}
 <details class="only-narrow in-chapter"><summary>Topics</summary>${topicList()}</details>
 <div class="all">${sections.join("\n")}
-<section class="numbered-sources" aria-label="Sources"><h2>Sources</h2><p>${sources.map((source, at) => `<b>${at + 1}</b> ${attribute(source)}`).join("; ")}.</p></section></div>
+<section class="numbered-sources" aria-label="Sources"><h2>Sources</h2><p>${sources.map((source, at) => `<b>${at + 1}</b> ${attribute(source)}`).join("; ")}.</p><p><b>Ground study only.</b> Not for flight planning or use in flight. The flight manual, local rules and a licensed instructor decide. Hoodwork ${version}.</p></section></div>
 </article>
 </main>`;
   return page(
@@ -61,7 +64,7 @@ const head = (count: number): string => `<header class="title wide">
 <h1>Formulas</h1>
 <p class="standfirst">The formula sheet by topic: ${count} formulas with their range and source. Put your own numbers in; each rule of thumb shows its error there.</p>
 <ul class="kinds" aria-label="Kinds of formula">${(Object.keys(meanings) as Kind[]).map((kind) => `<li class="kind ${kind}">${kindSample(kind)}<b>${kindWords[kind]}</b> <span>${meanings[kind]}</span></li>`).join("")}</ul>
-<p class="conventions">Letters stand for quantities with their units, and each working shows its conversions. Rules of thumb take plain numbers in the units named. <i>g</i> is 9.80665&nbsp;m/s².</p>
+<p class="conventions">Letters stand for quantities with their units, and each working shows its conversions. Rules of thumb take plain numbers in the units named. <i>g</i> is 9.80665&nbsp;m/s².<span class="on-paper"> A letter is explained where it first stands under its topic.</span></p>
 </header>`;
 
 const search = (

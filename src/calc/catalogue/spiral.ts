@@ -107,7 +107,7 @@ export const spiral: readonly Formula[] = [
         ...{ doublingTime: doubling, liftOverDrag: ratio },
       }),
     kind: "model",
-    assumes: `${pointMass} Bank grows until it is rolled off; 'power' takes all thrust off; 'pitch' multiplies the angle of attack by k; actions begin one after another and do not wait for the last to end. The wing does not stall. It ranks no order: the flight manual's governs.`,
+    assumes: `${pointMass} Bank grows until it is rolled off; 'power' takes all thrust off; 'pitch' multiplies the angle of attack by k; actions begin one after another and do not wait for the last to end. The wing does not stall. From recognising the spiral to the lowest point; where drag lets it settle into a glide, for 120 s. It ranks no order: the flight manual's governs.`,
     source: forces,
   },
 ];

@@ -1,18 +1,22 @@
 import { limits } from "./limits.ts";
 
+type Kind = "allSigns" | "tableCells" | "references" | "formulas" | "calls" | "words" | "exerciseWords";
+
 /** What a file may still spend; each limit is far above what an honest chapter needs. */
 export class Budget {
-  readonly #left = {
-    signs: limits.allSigns as number,
-    tableCells: limits.tableCells as number,
-    references: limits.references as number,
-    formulas: limits.formulas as number,
-    calls: limits.calls as number,
+  readonly #spent: Record<Kind, number> = {
+    allSigns: 0,
+    tableCells: 0,
+    references: 0,
+    formulas: 0,
+    calls: 0,
+    words: 0,
+    exerciseWords: 0,
   };
 
   /** Whether so much may still be spent, which then it is. */
-  spend(what: "signs" | "tableCells" | "references" | "formulas" | "calls", count: number): boolean {
-    this.#left[what] -= count;
-    return this.#left[what] >= 0;
+  spend(kind: Kind, count: number): boolean {
+    this.#spent[kind] += count;
+    return this.#spent[kind] <= limits[kind];
   }
 }

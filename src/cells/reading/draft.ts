@@ -4,6 +4,7 @@ import type { Known } from "../known.ts";
 import type { Position, Problem } from "../problem.ts";
 import { Budget } from "./budget.ts";
 import type { ProseScope } from "./inline.ts";
+import { limits } from "./limits.ts";
 import { Notes } from "./notes.ts";
 import { emptySheet, type Sheet } from "./sheet.ts";
 import type { Source } from "./source.ts";
@@ -20,8 +21,8 @@ export class Draft {
   readonly problems: Problem[] = [];
   /** Codes of objectives that exercises name, sound or not. */
   readonly served = new Set<string>();
-  /** Trial draws left for all exercises. */
-  readonly trials = { left: 20_000 };
+  /** What the trial draws of all exercises may still cost. */
+  readonly trials = { left: limits.trials };
   /** Links to sections of this chapter, checked when all sections are known. */
   readonly anchors: { readonly section: string; readonly position: Position }[] = [];
   /** What the front matter says; the sheet is empty and `readable` false where its YAML is broken. */

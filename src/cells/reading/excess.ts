@@ -27,8 +27,8 @@ const tooLong: Words = {
   mend: "Divide it with a blank line.",
 };
 const tooMany: Words = {
-  message: "Too many brackets, stars, backticks and the like stand here.",
-  mend: "Write plain sentences, or divide the chapter.",
+  message: "Too many brackets, stars, backticks, short lines and the like stand up to here.",
+  mend: "Write plainer sentences in longer lines, or divide the chapter.",
 };
 const tooWide: Words = {
   message: `A table has more than ${limits.tableColumns} columns.`,
@@ -40,6 +40,9 @@ const tooLarge: Words = {
 };
 
 const signs = /[[\]()*_`<>!$\\{&|~"']/g;
+/** A line costs the lexer about what two signs do. */
+const LINE = 2;
+
 /** A table's second line, whatever list or quote it stands in: it errs towards seeing a table. */
 const tableLine = /^(?=[^-]*-)(?=[^|:]*[|:])[-:|\s>*+\d.)]*$/;
 
@@ -59,11 +62,11 @@ class Paragraph {
       this.#length = this.#signs = this.#columns = 0;
       return undefined;
     }
-    const count = line.match(signs)?.length ?? 0;
+    const count = LINE + (line.match(signs)?.length ?? 0);
     this.#length += line.length + 1;
     this.#signs += count;
     if (this.#length > limits.paragraph) return tooLong;
-    if (this.#signs > limits.signs || !this.#budget.spend("signs", count)) return tooMany;
+    if (this.#signs > limits.signs || !this.#budget.spend("allSigns", count)) return tooMany;
     return this.#table(line);
   }
 

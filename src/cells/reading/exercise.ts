@@ -1,5 +1,7 @@
 import type { ExerciseCell } from "../chapter.ts";
+import type { Exercise } from "../exercises/exercise.ts";
 import { readExercise as readFence } from "../exercises/schema.ts";
+import { wordsIn } from "./cost.ts";
 import type { Draft } from "./draft.ts";
 import { readInline } from "./inline.ts";
 import type { Path, ReadYaml } from "./yaml.ts";
@@ -17,18 +19,43 @@ export function readExercise(read: ReadYaml, draft: Draft): ExerciseCell | undef
     draft.problems.push(...read.problems);
     return undefined;
   }
+  if (!affordable(read, draft)) return undefined;
   const objectives = sheet.meta.objectives.map(({ code }) => code);
   const context = { file: source.file, known, objectives, sheet: [...sheet.given, ...sheet.work], trials };
   const { exercise, problems } = readFence(read, context);
   draft.problems.push(...problems);
   if (!exercise) return undefined;
-  const before = draft.exercises.find(({ id }) => id === exercise.id);
-  if (before) {
-    const message = `The exercise id '${exercise.id}' stands in line ${before.line}, too.`;
-    draft.add(read.at(["id"]), message, "Give one of the two another id.");
-  }
+  checkId(exercise, read, draft);
   draft.exercises.push(exercise);
   return { kind: "exercise", exercise };
+}
+
+function checkId({ id }: Exercise, read: ReadYaml, draft: Draft): void {
+  const before = draft.exercises.find((each) => each.id === id);
+  if (!before) return;
+  draft.add(
+    read.at(["id"]),
+    `The exercise id '${id}' stands in line ${before.line}, too.`,
+    "Give one of the two another id.",
+  );
+}
+
+/** Whether the names in the expressions of all exercises so far are few enough to be looked up. */
+function affordable(read: ReadYaml, draft: Draft): boolean {
+  const { budget } = draft;
+  const words = expressions(read.value).reduce((count, text) => count + wordsIn(text), 0);
+  if (budget.spend("references", 0) && budget.spend("exerciseWords", words)) return true;
+  draft.add(read.at([]), "The exercises of this chapter are too many to be checked.", "Divide the chapter.");
+  return false;
+}
+
+const computed = new Set(["answer", "is", "right"]);
+
+function expressions(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  return Object.entries(value).flatMap(([key, each]) =>
+    typeof each === "string" && computed.has(key) ? [each] : expressions(each),
+  );
 }
 
 interface Sentence {

@@ -9,7 +9,7 @@ import {
   type Value,
 } from "../expressions/index.ts";
 import type { Budget } from "./budget.ts";
-import { limits } from "./limits.ts";
+import { expressionCost, wordsIn } from "./cost.ts";
 
 /** What names in an expression stand for. */
 export interface Names {
@@ -37,6 +37,7 @@ export function readExpression(
   budget: Budget,
   report: Report,
 ): { node: Node; value: Value } | undefined {
+  if (!budget.spend("words", wordsIn(text))) return tooMany(report);
   const node = attempt(() => parseExpression(text), report);
   if (!node) return undefined;
   const used = namesIn(node);
@@ -50,14 +51,7 @@ export function readExpression(
 }
 
 function triedValue(node: Node, text: string, names: Names, budget: Budget, report: Report) {
-  if (!budget.spend("calls", text.split("(").length)) {
-    report(
-      0,
-      `The expressions of this chapter call more than ${limits.calls} formulas.`,
-      "Compute a value once, under work, and use its name.",
-    );
-    return undefined;
-  }
+  if (!budget.spend("calls", expressionCost(text))) return tooMany(report);
   const tried = attempt(() => ({ value: evaluate(node, (name) => names.valueOf(name)) }), report);
   if (!tried) return undefined;
   if (typeof tried.value === "number" && Number.isNaN(tried.value)) {
@@ -69,6 +63,12 @@ function triedValue(node: Node, text: string, names: Names, budget: Budget, repo
     return undefined;
   }
   return { node, value: tried.value };
+}
+
+function tooMany(report: Report): undefined {
+  const mend = "Compute a value once, under work, and use its name; or divide the chapter.";
+  report(0, "The expressions of this chapter are too many or take too long to compute.", mend);
+  return undefined;
 }
 
 /** The first letter large, a full stop at the end. */

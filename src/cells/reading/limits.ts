@@ -31,8 +31,14 @@ export const limits = {
   formulas: 400,
   /** Characters of one formula. */
   formula: 1_000,
-  /** Calls of formulas in all expressions, which are tried with the numbers as given. */
-  calls: 1_000,
+  /** Calls of formulas in the expressions of work, workings and predictions, in units of `expressionCost`. */
+  calls: 20_000,
+  /** The same in the trial draws of exercises. */
+  trials: 150_000,
+  /** Names in those expressions. */
+  words: 5_000,
+  /** Names in the expressions of exercises. */
+  exerciseWords: 4_000,
   /** Characters of all fences. */
   allFences: 120_000,
 } as const;

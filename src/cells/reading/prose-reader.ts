@@ -73,7 +73,10 @@ export class ProseReader {
       this.#add(position, ...wordsOf(token));
       return token;
     }
-    if (!this.#scope.budget.spend("references", 1)) this.#tooMany(position);
+    if (!this.#scope.budget.spend("references", 1)) {
+      this.#tooMany(position);
+      return token.type === "note" ? { type: "text", raw: token.raw, text: token.raw } : token;
+    }
     if (token.type === "live") this.#live(token, position);
     if (token.type === "math") this.#maths(token, start);
     return token.type === "note" ? this.#note(token, position) : token;
@@ -113,7 +116,8 @@ export class ProseReader {
 
   #link(token: Tokens.Link): Token {
     const { position, start, end } = this.#cursor.find(token.raw);
-    if (!this.#scope.budget.spend("references", 1)) this.#tooMany(position);
+    const affordable = this.#scope.budget.spend("references", 1);
+    if (!affordable) this.#tooMany(position);
     this.#cursor.moveTo(start);
     const before = this.#withoutLive;
     this.#withoutLive ??= token.href.startsWith("term:") ? "a term" : undefined;
@@ -121,7 +125,7 @@ export class ProseReader {
     this.#withoutLive = before;
     this.#cursor.moveTo(end);
     const { text } = token;
-    const mistake = linkMistake(token, this.#scope, position);
+    const mistake = affordable ? linkMistake(token, this.#scope, position) : undefined;
     if (mistake) this.#add(position, mistake.message, mistake.mend);
     if (!token.href.startsWith("term:")) return { ...token, tokens };
     return { type: "term", raw: token.raw, key: token.href.slice(5), text } satisfies TermToken;

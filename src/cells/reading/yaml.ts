@@ -89,6 +89,7 @@ class Read implements ReadYaml {
   readonly #source: Source;
   readonly #origin: Origin;
   readonly #root: Node | null;
+  readonly #aligned = new Map<Node, readonly number[]>();
 
   constructor(source: Source, origin: Origin, root: Node | null, mistakes: readonly Mistake[]) {
     this.#source = source;
@@ -113,7 +114,8 @@ class Read implements ReadYaml {
     const { value } = this.#find(path);
     const [start, end] = value?.range ?? [0, 0];
     if (!isScalar(value)) return this.#place(start);
-    const offsets = aligned(this.#source.text.slice(start, end), String(value.value));
+    const offsets = this.#aligned.get(value) ?? aligned(this.#source.text.slice(start, end), String(value.value));
+    this.#aligned.set(value, offsets);
     return this.#place(start + (offsets[Math.min(offset, offsets.length - 1)] ?? 0));
   }
 

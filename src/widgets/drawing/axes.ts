@@ -5,8 +5,22 @@ import type { Axis, Frame, Layer } from "./panel.ts";
 const BETWEEN_LEVELS = 22;
 const BETWEEN_UPRIGHTS = 36;
 
-/** Graticule, ticks, numbers and names: what lies under everything else in a frame. */
-export function axisLayers(frame: Frame, { base = frame.up.from } = {}): Layer[] {
+/**
+ * Graticule, ticks, numbers and names: what lies under everything else in a frame. The same layers for the same frame.
+ *
+ * @param base where the level axis stands
+ */
+export function axisLayers(frame: Frame, base = frame.up.from): readonly Layer[] {
+  const known = made.get(frame);
+  if (known?.base === base) return known.layers;
+  const layers = layersOf(frame, base);
+  made.set(frame, { base, layers });
+  return layers;
+}
+
+const made = new WeakMap<Frame, { base: number; layers: readonly Layer[] }>();
+
+function layersOf(frame: Frame, base: number): Layer[] {
   const { across, up, left, right, top, bottom, last } = frame;
   const uprights = ticksOf(across, right - left, BETWEEN_UPRIGHTS);
   const levels = ticksOf(up, bottom - top, BETWEEN_LEVELS);

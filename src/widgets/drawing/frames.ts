@@ -19,8 +19,29 @@ const LEFT = 34;
 const RIGHT = [88, 58] as const;
 const LEAST_HIGH = 40;
 
-/** Frames of panels stacked on one shared axis. */
-export function stacked(size: Size, across: Axis, plans: readonly PanelPlan[]): readonly Frame[] {
+/**
+ * Frames for a figure's panels, one under another on one shared axis: the very same ones as long as the size and the
+ * ends of the axes stay, since what hangs on them need not be worked out again while a slider moves.
+ *
+ * @param plan makes the shared axis and the panels' plans from the ends
+ */
+export function framesOf<Ends extends object>(
+  plan: (ends: Ends) => { readonly across: Axis; readonly panels: readonly PanelPlan[] },
+): (size: Size, ends: Ends) => readonly Frame[] {
+  let key = "";
+  let frames: readonly Frame[] = [];
+  return (size, ends) => {
+    const asked = JSON.stringify([size.width, size.height, ends]);
+    if (asked !== key) {
+      const { across, panels } = plan(ends);
+      frames = stacked(size, across, panels);
+      key = asked;
+    }
+    return frames;
+  };
+}
+
+function stacked(size: Size, across: Axis, plans: readonly PanelPlan[]): readonly Frame[] {
   const narrow = isNarrow(size) ? 1 : 0;
   const natural = plans.map(({ high }) => high[narrow]!);
   const highs = size.height === undefined ? natural : fitted(natural, size.height);
@@ -28,9 +49,6 @@ export function stacked(size: Size, across: Axis, plans: readonly PanelPlan[]): 
     frameOf(size.width, size.width - RIGHT[narrow]!, across, up, highs[i]!, i === plans.length - 1),
   );
 }
-
-/** The total height of panels, px. */
-export const heightOf = (frames: readonly Frame[]): number => frames.reduce((sum, { height }) => sum + height, 0);
 
 function fitted(natural: readonly number[], height: number): number[] {
   const around = natural.length * HEAD + (natural.length - 1) * GAP + FOOT;

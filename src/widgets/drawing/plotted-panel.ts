@@ -35,7 +35,8 @@ export class PlottedPanel {
   /** Shows the layers whose rows differ, each in the place of its former self. */
   take({ layers }: Panel): void {
     layers.forEach((layer, i) => {
-      if (rowsOf(layer) === 0 || sameRows(layer, this.#layers[i]!)) return;
+      const former = this.#layers[i]!;
+      if (layer === former || rowsOf(layer) === 0 || sameRows(layer, former)) return;
       this.#drawn[i]!.take(layer);
       this.#layers[i] = layer;
     });
@@ -56,18 +57,20 @@ function plotOptions({ width, height, left, right, top, bottom, across, up }: Fr
 }
 
 const sameFrame = (one: Frame, other: Frame): boolean =>
-  one.width === other.width &&
-  one.height === other.height &&
-  one.right === other.right &&
-  one.bottom === other.bottom &&
-  one.across.from === other.across.from &&
-  one.across.to === other.across.to &&
-  one.up.from === other.up.from &&
-  one.up.to === other.up.to;
+  one === other ||
+  (one.width === other.width &&
+    one.height === other.height &&
+    one.right === other.right &&
+    one.bottom === other.bottom &&
+    one.across.from === other.across.from &&
+    one.across.to === other.across.to &&
+    one.up.from === other.up.from &&
+    one.up.to === other.up.to);
 
 /** Plot leaves out a mark without rows, and fixes a mark's look and anchor: where these change it is plotted again. */
 const sameMark = (one: Layer, other: Layer): boolean =>
-  one.kind === other.kind &&
-  one.look === other.look &&
-  (rowsOf(one) === 0) === (rowsOf(other) === 0) &&
-  (one.kind !== "text" || other.kind !== "text" || one.anchor === other.anchor);
+  one === other ||
+  (one.kind === other.kind &&
+    one.look === other.look &&
+    (rowsOf(one) === 0) === (rowsOf(other) === 0) &&
+    (one.kind !== "text" || other.kind !== "text" || one.anchor === other.anchor));

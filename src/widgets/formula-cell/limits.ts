@@ -36,10 +36,15 @@ function isOpen({ args, call }: Formula, at: number, end: number): boolean {
   }
 }
 
-/** Whether other formulas take the same quantity over a wider range, so that this one's is worth a place on paper. */
-export function isNarrow({ words, unit, from, to }: Argument, formulas: readonly Formula[]): boolean {
+/** How far from its example an end may lie and still be met in use. */
+const WITHIN_REACH = 10;
+
+/** Whether other formulas take the same quantity over a wider range, and this one's end is within reach in use. */
+export function isNarrow(argument: Argument, formulas: readonly Formula[]): boolean {
+  const { words, unit, from = -Infinity, to = Infinity, example } = argument;
   const alike = formulas.flatMap(({ args }) => args).filter((other) => other.words === words && other.unit === unit);
-  return alike.some((other) => other.from! < from! || other.to! > to!);
+  const near = Math.max(Math.abs(from), Math.abs(to)) < WITHIN_REACH * Math.abs(Number(example));
+  return near && alike.some((other) => other.from! < from || other.to! > to);
 }
 
 /** What a field has to hold, in a sentence: 'Bank must be over 0 and at most 90°.' */

@@ -1,26 +1,35 @@
-import { catalogue, type Formula } from "../../calc/index.ts";
+import { type Argument, catalogue, type Formula } from "../../calc/index.ts";
 import { unitSign } from "../../cells/printed.ts";
 import { escaped } from "../escaped.ts";
 import type { Typeset } from "../working-rows.ts";
 import { comparedWith } from "./fields.ts";
 import { kindSample, kindWords } from "./kind.ts";
 import { isNarrow, rangeWords } from "./limits.ts";
-import { capital, choiceWords, labelsOf, optionWords, spaced, withUnit } from "./wording.ts";
+import { capital, choiceWords, isChoice, labelsOf, optionWords, spaced, withUnit } from "./wording.ts";
 
-/**
- * A formula of the sheet as built: it reads without scripts, and its calculator opens beneath.
- *
- * @param source the number of its source in the list that the printed sheet ends with
- */
-export function formulaShell(formula: Formula, typeset: Typeset, source: number, formulas = catalogue): string {
+const FEW = 3;
+
+/** What a formula's place on the sheet says of it. */
+export interface OnSheet {
+  /** The number of its source in the list that the printed sheet ends with. */
+  readonly source: number;
+  /** The formulas that stand before it under the same topic: on paper they have explained their letters. */
+  readonly before: readonly Formula[];
+  /** All formulas of the sheet. */
+  readonly formulas?: readonly Formula[];
+}
+
+/** A formula of the sheet as built: it reads without scripts, and its calculator opens beneath. */
+export function formulaShell(formula: Formula, typeset: Typeset, place: OnSheet): string {
+  const { source, before, formulas = catalogue } = place;
   const { name, words, kind, assumes } = formula;
   return `<formula-cell class="formula noted" id="${name}"><div class="said-of">
-<h3><a href="#${name}">${escaped(capital(words))}</a><span class="kind ${kind}">${kindSample(kind)}${kindWords[kind]}</span></h3>
-<div class="set-in" data-part="maths">${mathsHtml(formula, typeset)}${givesHtml(formula)}</div>
+<h3><a href="#${name}">${escaped(capital(words))}</a><span class="kind ${kind}">${kindSample(kind)}${kindWords[kind]}</span><span class="numbered">${source}</span></h3>
+<div class="set-in" data-part="maths">${mathsHtml(formula, typeset)} ${givesHtml(formula)}</div>
 <p class="assumes">${proseHtml(assumes)}</p>
 ${relationHtml(formula, formulas)}</div><div class="beside">
-<dl class="letters" aria-label="Letters">${formula.args.map((_, at) => letterHtml(formula, at, typeset, formulas)).join("")}</dl>
-<p class="from"><span class="origin">Source: ${escaped(formula.source)}.</span><span class="numbered">${source}</span></p>
+<dl class="letters" aria-label="Letters">${formula.args.map((_, at) => letterHtml(formula, at, typeset, { before, formulas })).join("")}</dl>
+<p class="from">Source: ${escaped(formula.source)}.</p>
 <p class="call"><span class="hidden-words">In a chapter: </span><code>${escaped(signature(formula))}</code></p>
 </div><button type="button" class="said needs-script" data-part="open" aria-expanded="false" aria-label="Calculate ${escaped(words)}">Calculate</button><div class="calculator-slot" data-part="calculator"></div></formula-cell>`;
 }
@@ -32,10 +41,10 @@ const proseHtml = (text: string): string =>
     "<i>$1</i><sub>$2</sub>",
   );
 
-/** The equation in pieces that a line may break between. */
+/** The equation in pieces that a line may break between; its fractions are set large, to be read on paper. */
 const mathsHtml = ({ symbol, tex }: Formula, typeset: Typeset): string =>
   piecesOf(`${symbol} = ${tex}`)
-    .map((piece) => `<span class="piece">${typeset(`\\displaystyle ${piece}`)}</span>`)
+    .map((piece) => `<span class="piece">${typeset(`\\displaystyle ${piece.replaceAll("\\tfrac", "\\frac")}`)}</span>`)
     .join(" ");
 
 /** TeX parted at wide spaces: after a comma, and before a word. */
@@ -50,19 +59,32 @@ function givesHtml({ name, result }: Formula): string {
   }
   if (result.options) return `<span class="gives">gives ${escaped(choiceWords(result.options))}</span>`;
   const sign = unitSign(result.unit);
-  return `<span class="gives">${sign ? `in ${escaped(sign)}` : "a plain number"}${none}</span>`;
+  return `<span class="gives${sign ? "" : " bare"}">${sign ? `in ${escaped(sign)}` : "a plain number"}${none}</span>`;
 }
 
 const withSign = (words: string, unit: string): string =>
   `${words} ${unitSign(unit)}`.trim().replace(/ (?=\S+$)/, "\u00a0");
 
-function letterHtml(formula: Formula, at: number, typeset: Typeset, formulas: readonly Formula[]): string {
+type Among = Required<Pick<OnSheet, "before" | "formulas">>;
+
+function letterHtml(formula: Formula, at: number, typeset: Typeset, { before, formulas }: Among): string {
   const argument = formula.args[at]!;
-  const { unit, symbol, options } = argument;
-  const matters = options !== undefined || isNarrow(argument, formulas);
-  const range = `<span class="range${matters ? " matters" : ""}">${escaped(rangeWords(formula, at))}${defaultWords(argument)}</span>`;
-  const brief = options ? "" : `<span class="brief-unit">${escaped(unitSign(unit))}</span>`;
-  return `<div><dt>${typeset(symbol)}</dt> <dd>${escaped(labelsOf(formula)[at]!)} ${brief} ${range}</dd></div>`;
+  const inFull = matters(argument, formulas);
+  const range = `<span class="range${inFull ? " matters" : ""}"> ${escaped(rangeWords(formula, at))}${defaultWords(argument)}</span>`;
+  const sign = isChoice(argument) ? "" : unitSign(argument.unit);
+  const unit = sign && `<span class="brief-unit"> ${escaped(sign)}</span>`;
+  const again = !inFull && isExplained(argument, before);
+  return `<div${again ? ' class="again"' : ""}><dt>${typeset(argument.symbol)}</dt> <dd>${escaped(labelsOf(formula)[at]!)}${unit}${range}</dd></div>`;
+}
+
+/** On paper a choice of a few is printed in full, and a range that is this formula's own. */
+const matters = (argument: Argument, formulas: readonly Formula[]): boolean =>
+  isChoice(argument) ? argument.options.length <= FEW : isNarrow(argument, formulas);
+
+/** Whether the letter last stood for the same thing. */
+function isExplained({ symbol, words, unit }: Argument, before: readonly Formula[]): boolean {
+  const last = before.flatMap(({ args }) => args).findLast((other) => other.symbol === symbol);
+  return last?.words === words && last.unit === unit;
 }
 
 function defaultWords({ default: left, unit }: Formula["args"][number]): string {

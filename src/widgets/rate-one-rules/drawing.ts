@@ -1,20 +1,23 @@
 import { axisLayers, headWords } from "../drawing/axes.ts";
-import { isNarrow, stacked } from "../drawing/frames.ts";
+import { framesOf, isNarrow } from "../drawing/frames.ts";
 import { endNames, textLayer, widthOf } from "../drawing/labels.ts";
 import type { Axis, Frame, Layer, Panel, Size } from "../drawing/panel.ts";
 import { asSet, signed } from "../figure-words.ts";
 import { CLOSE, type Ends, type Ruled, type RulesModel, rulesSeries } from "./model.ts";
 
-/** The bank above; the error of each rule beneath, on the same axis. */
-export function rulesPanels(model: RulesModel, size: Size): Panel[] {
-  const { tas, bank, error } = model.axes;
-  const narrow = isNarrow(size);
-  const across = axis(tas, [10, 20, 40, 80], String, "True airspeed, kt");
-  const [above, below] = stacked(size, across, [
+const frames = framesOf(({ tas, bank, error }: RulesModel["axes"]) => ({
+  across: axis(tas, [10, 20, 40, 80], String, "True airspeed, kt"),
+  panels: [
     { up: axis(bank, [10, 20], (at) => `${at}°`, "Bank for rate one"), high: [236, 190] },
     { up: axis(error, [2, 4], (at) => signed(at, "deg", 0), "Error of the rule"), high: [124, 110] },
-  ]);
-  const series = rulesSeries(tas);
+  ],
+}));
+
+/** The bank above; the error of each rule beneath, on the same axis. */
+export function rulesPanels(model: RulesModel, size: Size): Panel[] {
+  const narrow = isNarrow(size);
+  const [above, below] = frames(size, model.axes);
+  const series = rulesSeries(model.axes.tas);
   return [bankPanel(model, above!, series, narrow), errorPanel(model, below!, series, narrow)];
 }
 
@@ -63,7 +66,7 @@ function errorPanel(model: RulesModel, frame: Frame, series: readonly Ruled[], n
     frame,
     layers: [
       { kind: "area", look: "band", y1: [-CLOSE], y2: [CLOSE] },
-      ...axisLayers(frame, { base: 0 }),
+      ...axisLayers(frame, 0),
       { kind: "level", look: "band-edge", y: [-CLOSE, CLOSE] },
       ...limitLayers(model, frame),
       { kind: "upright", look: "kept-line", x: kept ? [kept.tas] : [] },
@@ -113,8 +116,8 @@ function limitWords({ limits: { name, stall, neverExceed }, axes: { tas } }: Rul
 function keptName({ now, kept }: RulesModel, frame: Frame): Layer {
   const said = kept ? `kept: ${asSet(kept.tas, "kt")}` : "";
   const [x, cursor] = [kept ? frame.x(kept.tas) : 0, frame.x(now.tas)];
-  const width = 8 + widthOf(said, 13);
+  const width = 8 + 0.92 * widthOf(said, 13);
   const rightFree = x + width < frame.right && !(cursor > x && cursor < x + width);
-  const start = rightFree || x - width < frame.left ? x + 8 : x - width;
+  const start = rightFree || x - width < frame.left - 4 ? x + 8 : x - width;
   return textLayer("name soft halo", "start", kept ? [[start, frame.bottom - 12, said]] : []);
 }

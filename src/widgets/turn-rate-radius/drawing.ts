@@ -1,5 +1,5 @@
 import { axisLayers, headWords } from "../drawing/axes.ts";
-import { isNarrow, stacked } from "../drawing/frames.ts";
+import { framesOf, isNarrow } from "../drawing/frames.ts";
 import { endNames, type Point, valueBeside } from "../drawing/labels.ts";
 import type { Axis, Frame, Layer, Panel, Size } from "../drawing/panel.ts";
 import { asSet, rounded } from "../figure-words.ts";
@@ -15,28 +15,33 @@ interface Half {
   readonly head: string;
 }
 
+const frames = framesOf(({ bank, rate, radius }: TurnModel["axes"]) => ({
+  across: { from: 0, to: bank, steps: [10, 15, 20, 30], text: (at) => `${at}°`, name: "Bank" },
+  panels: [
+    {
+      up: upTo(rate, [1, 2, 5, 10, 20, 50, 100, 200], String, "Rate of turn, ° a second"),
+      high: [196, 170],
+    },
+    {
+      up: upTo(radius, [0.5, 1, 2.5, 5, 10, 25], (at) => at.toFixed(radius > 5 ? 0 : 1), "Radius, NM"),
+      high: [196, 170],
+    },
+  ],
+}));
+
+/** An axis from nought whose end is a tick. */
+const upTo = (to: number, steps: readonly number[], text: (at: number) => string, name: string): Axis => ({
+  from: 0,
+  to,
+  steps: steps.filter((step) => to % step === 0),
+  text,
+  name,
+});
+
 /** Rate above and radius below, on one scale of bank. */
 export function turnPanels(model: TurnModel, size: Size): Panel[] {
   const { axes } = model;
-  const across: Axis = { from: 0, to: axes.bank, steps: [10, 15, 20, 30], text: (at) => `${at}°`, name: "Bank" };
-  const rate: Axis = {
-    from: 0,
-    to: axes.rate,
-    steps: [1, 2, 5, 10, 20, 50, 100, 200].filter((step) => axes.rate % step === 0),
-    text: String,
-    name: "Rate of turn, ° a second",
-  };
-  const radius: Axis = {
-    from: 0,
-    to: axes.radius,
-    steps: [0.5, 1, 2.5, 5, 10, 25].filter((step) => axes.radius % step === 0),
-    text: (at) => at.toFixed(axes.radius > 5 ? 0 : 1),
-    name: "Radius, NM",
-  };
-  const [above, below] = stacked(size, across, [
-    { up: rate, high: [196, 170] },
-    { up: radius, high: [196, 170] },
-  ]);
+  const [above, below] = frames(size, axes);
   const school = model.limits.bank < axes.bank ? `school’s limit, ${asSet(model.limits.bank, "deg")}` : "";
   return [
     half(model, above!, isNarrow(size), {
