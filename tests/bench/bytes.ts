@@ -27,7 +27,7 @@ export async function measureVisit(browser: Browser, url: string): Promise<Measu
     await page.locator(id).scrollIntoViewIfNeeded();
     await page.waitForTimeout(500);
   }
-  await page.locator('#figure-2 input[type="range"]').first().focus();
+  await page.locator('#figure-2 [data-part="range"]').first().focus();
   await page.keyboard.press("ArrowRight");
   await page.waitForTimeout(500);
   const shift = await page.evaluate(() =>

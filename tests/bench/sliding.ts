@@ -54,7 +54,7 @@ async function bringIntoView(page: Page): Promise<void> {
   await page.locator("figure-cell").first().scrollIntoViewIfNeeded();
   await page.setViewportSize({ width: 1280, height: 1900 });
   await page.evaluate(() => document.querySelector("figure-cell")!.scrollIntoView());
-  const slider = page.locator('figure-cell input[type="range"][name="tas"]').first();
+  const slider = page.locator('figure-cell .set[data-given="tas"] [data-part="range"]').first();
   await slider.focus();
   await page.keyboard.press("ArrowRight");
   await page.waitForTimeout(1500);
@@ -62,7 +62,7 @@ async function bringIntoView(page: Page): Promise<void> {
 
 /** Milliseconds of main-thread work from a move of the slider to the paint after it. Runs in the page. */
 async function slide(count: number): Promise<number[]> {
-  const slider = document.querySelector<HTMLInputElement>('figure-cell input[type="range"][name="tas"]')!;
+  const slider = document.querySelector<HTMLInputElement>('figure-cell .set[data-given="tas"] [data-part="range"]')!;
   const times: number[] = [];
   for (let i = 0; i < count; i++) {
     const from = performance.now();

@@ -143,7 +143,9 @@ slips:
 });
 
 test("readExercise stops trying exercises when a chapter's trial draws are used up", () => {
-  const trials = { left: 30 };
+  const spent = { left: 150_000 };
+  reading(written.radius, spent);
+  const trials = { left: 150_000 - spent.left + 1 };
   const first = reading(written.radius, trials);
   const second = reading(written.stall, trials);
   expect(first.problems).toEqual([]);

@@ -31,7 +31,7 @@ export function builtNumber(
     label: label ?? labelOf(node, names),
     answer,
     unit,
-    digits: written.digits ?? digitsFor(within, unit),
+    digits: written.digits ?? 0,
     circle: circle ?? (unit === "deg" && givesDirection(node, names)),
     within,
     signIgnored: sign === "ignored",
@@ -165,11 +165,4 @@ function common(written: Written, names: Names, expressions: readonly string[], 
     work: snapshot((name) => names.workOf(name)),
     line,
   };
-}
-
-/** Digits worth printing where the author doesn't say: as fine as the tolerance, or as the unit is usually read. */
-function digitsFor(within: Within, unit: string): number {
-  if ("percent" in within) return ["NM", "deg/s", "g", "plain"].includes(unit) ? 2 : unit === "deg" ? 1 : 0;
-  const finest = -Math.floor(Math.log10(tolerance({ within, unit }, 0)) + 1e-9);
-  return Math.min(Math.max(0, finest), 4);
 }

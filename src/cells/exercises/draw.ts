@@ -40,12 +40,18 @@ export class DrawProblem extends Error {
  * Numbers are drawn again where the answer is null or out of range, or where a wrong path leads within tolerance of
  * the answer or of another wrong path.
  *
+ * @param afford asked before each attempt; where it says no, the drawing ends as after a hundred failures
  * @throws {DrawProblem} after a hundred failures in a row
  */
-export function draw<E extends Exercise>(exercise: E, seed: string, settings: Settings = {}): QuestionOf<E> {
+export function draw<E extends Exercise>(
+  exercise: E,
+  seed: string,
+  settings: Settings = {},
+  afford: () => boolean = () => true,
+): QuestionOf<E> {
   const stream = streamOf(seed, exercise.id);
   let reason = "";
-  for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+  for (let attempt = 0; attempt < ATTEMPTS && afford(); attempt++) {
     const drawn = Object.fromEntries(exercise.draws.map((each) => [each.name, pick(stream, each)]));
     const question = attempted(exercise, seed, drawn, settings);
     if (typeof question !== "string") return question as QuestionOf<E>;

@@ -27,8 +27,8 @@ export interface ExerciseContext {
   readonly trials?: Trials;
 }
 
-/** Enough for 160 exercises in which every slip soon shows. */
-const TRIALS = 4000;
+/** Calls of formulas, enough for some two hundred exercises in which every slip soon shows. */
+const TRIALS = 150_000;
 
 /**
  * One exercise out of its fence. It is missing where it could not be drawn or marked; problems that leave it usable

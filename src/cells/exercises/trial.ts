@@ -1,4 +1,5 @@
 import { ExpressionError } from "../expressions/index.ts";
+import { expressionCost } from "../reading/cost.ts";
 import { tolerance } from "./closeness.ts";
 import { ATTEMPTS, DrawProblem, draw } from "./draw.ts";
 import type { Exercise, NumberExercise } from "./exercise.ts";
@@ -10,7 +11,7 @@ const MOST = 200;
 /** Draws that are tried where every slip has shown. */
 const FEWEST = 25;
 
-/** How many trial draws a chapter's exercises may still take together, so that reading ends in time. */
+/** What a chapter's exercises may still spend together on trial draws, in calls of formulas, so that reading ends in time. */
 export interface Trials {
   left: number;
 }
@@ -35,17 +36,28 @@ export function tried(exercise: Exercise, trials: Trials, report: Report): Numbe
 }
 
 function drawn(exercise: Exercise, seed: string, trials: Trials, report: Report): Question | undefined {
-  trials.left -= 1;
-  if (trials.left < 0) return report.at([], "the chapter has more exercises than can be tried", "divide the chapter");
+  const cost = costOf(exercise);
+  const afford = (): boolean => {
+    trials.left -= cost;
+    return trials.left >= 0;
+  };
   try {
-    return draw(exercise, seed);
+    return draw(exercise, seed, {}, afford);
   } catch (error) {
+    if (trials.left < 0) return report.at([], "the chapter has more exercises than can be tried", "divide the chapter");
     if (error instanceof ExpressionError) return report.at([], error.message, error.mend);
     if (!(error instanceof DrawProblem)) throw error;
-    trials.left -= ATTEMPTS;
     const message = `no usable numbers in ${ATTEMPTS} draws: ${error.reason}`;
     return report.at([], message, "narrow the draws, the tolerance or the slips");
   }
+}
+
+/** What one attempt at drawing it costs. */
+function costOf(exercise: Exercise): number {
+  const deciding = exercise.kind === "choice" ? exercise.options.map(({ right }) => right) : [];
+  const paths = exercise.kind === "number" ? [exercise.answer, ...exercise.slips.map(({ is }) => is)] : [];
+  const all = [...deciding, ...paths, ...Object.values(exercise.work).map(({ is }) => is)];
+  return all.reduce((sum, expression) => sum + expressionCost(expression), 3);
 }
 
 /** Digits after the point that an answer is printed with: enough to show what still counts as right. */
