@@ -2,7 +2,7 @@ import { defineConfig } from "@playwright/test";
 import { chromiumPath } from "./tests/browser/chromium.mjs";
 
 /** The built site, served from a subfolder as a school's server would. */
-const port = 4183;
+const port = Number(process.env["PORT"] ?? 4183);
 const executablePath = chromiumPath();
 
 export default defineConfig({

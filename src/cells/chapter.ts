@@ -43,12 +43,14 @@ export interface Given {
   readonly step: number;
   readonly digits: number;
   readonly circle: boolean;
+  /** The fact that `value` is, where the chapter names one: 'aircraft.cruise'. Another school's takes its place. */
+  readonly follows?: string;
 }
 
 /** A quantity that follows. */
 export interface Work {
   readonly name: string;
-  /** An expression over given, earlier work, `aircraft.*`, `place.*` and the catalogue. */
+  /** An expression over given, earlier work, `aircraft.*`, `place.*`, `technique.*` and the catalogue. */
   readonly is: string;
   readonly unit: string;
   readonly digits: number;

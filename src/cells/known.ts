@@ -5,6 +5,8 @@ export interface Known {
   /** Numbers of the school's aeroplane, by dotted name without 'aircraft.': 'cruise', 'climb.speed' → value and unit. */
   readonly aircraft: Facts;
   readonly place: Facts;
+  /** How the school flies and speaks: 'leadFraction', 'handOver'. */
+  readonly technique?: Facts;
   readonly terms: readonly Term[];
   readonly figures: readonly FigureSignature[];
   /** Names of all chapters, for links between them. */

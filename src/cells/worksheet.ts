@@ -2,6 +2,7 @@ import type { Formula } from "../calc/catalogue/formula.ts";
 import { catalogue, OutOfRange } from "../calc/index.ts";
 import type { Given, Work } from "./chapter.ts";
 import { ExpressionError, evaluate, type Node, namesIn, parseExpression, type Value } from "./expressions/index.ts";
+import { factNamed, factNames, type RoomsOfFacts } from "./facts.ts";
 import type { Facts } from "./known.ts";
 
 export { addressOf, fromAddress } from "./address.ts";
@@ -14,6 +15,7 @@ export interface Sheet {
 export interface WorksheetOptions {
   readonly aircraft: Facts;
   readonly place: Facts;
+  readonly technique?: Facts;
   /** When to tell listeners; at once where left out. A page passes requestAnimationFrame. */
   readonly schedule?: (run: () => void) => void;
   readonly formulas?: readonly Formula[];
@@ -22,7 +24,7 @@ export interface WorksheetOptions {
 type Listener = (names: ReadonlySet<string>) => void;
 
 /**
- * A chapter's quantities: what a reader gives, and the work that follows from it and from the aircraft and the place.
+ * A chapter's quantities: what a reader gives, and the work that follows from it and from the aircraft, the place and the technique.
  * Work is recomputed in order, once for all that was set since; a formula that is asked outside its limits leaves its
  * own name, and what depends on it, in trouble, and the rest lives.
  */
@@ -44,7 +46,10 @@ export class Worksheet {
   #scheduled = false;
 
   /** @throws {ExpressionError} where work isn't written as an expression, or names what doesn't stand before it */
-  constructor({ given, work }: Sheet, { aircraft, place, schedule, formulas = catalogue }: WorksheetOptions) {
+  constructor(
+    { given, work }: Sheet,
+    { aircraft, place, technique, schedule, formulas = catalogue }: WorksheetOptions,
+  ) {
     this.given = given;
     this.work = work;
     this.aircraft = aircraft;
@@ -52,7 +57,7 @@ export class Worksheet {
     this.#givens = new Map(given.map((each) => [each.name, each]));
     this.#work = work.map(({ name, is }) => ({ name, node: parseExpression(is) }));
     this.#formulas = formulas;
-    this.#facts = new Map([...dotted("aircraft", aircraft), ...dotted("place", place)]);
+    this.#facts = dotted({ aircraft, place, ...(technique && { technique }) });
     this.#schedule = schedule ?? ((run) => run());
     for (const { name, value } of given) this.#values.set(name, value);
     this.#checkOrder();
@@ -207,8 +212,8 @@ export class Worksheet {
   }
 }
 
-const dotted = (whose: string, { facts }: Facts): [string, Value][] =>
-  Object.entries(facts).map(([name, { value }]) => [`${whose}.${name}`, value]);
+const dotted = (known: RoomsOfFacts): ReadonlyMap<string, Value> =>
+  new Map(factNames(known).map((name) => [name, factNamed(name, known)!.value]));
 
 const same = (a: unknown, b: unknown): boolean => a === b || (Number.isNaN(a) && Number.isNaN(b));
 

@@ -11,7 +11,10 @@ export function bindFormulaSearch(cells: readonly FormulaCellElement[]): void {
     show(cells, find);
     write(find);
   };
-  field.addEventListener("input", () => show(cells, field.value));
+  field.addEventListener("input", () => {
+    show(cells, field.value);
+    backToTop(form);
+  });
   field.addEventListener("change", () => write(field.value));
   field.addEventListener("keydown", (event) => event.key === "Escape" && seek(""));
   form.addEventListener("submit", (event) => {
@@ -48,6 +51,12 @@ function show(cells: readonly FormulaCellElement[], find: string): void {
   part("found").textContent = shown === cells.length ? `${shown} formulas` : `${shown} of ${cells.length} formulas`;
   part("none").hidden = shown > 0;
   part("sought").textContent = find.trim();
+}
+
+/** What was found begins under the field, however far down the sheet a reader was. */
+function backToTop(form: HTMLElement): void {
+  const passed = form.previousElementSibling!.getBoundingClientRect().bottom;
+  if (passed < 0) scrollBy({ top: passed, behavior: "instant" });
 }
 
 function isOutOfSight(hash: string): boolean {

@@ -1,4 +1,3 @@
-import { render } from "lit";
 import type { Facts } from "../cells/known.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
 import type { Figure, FigureState, Readout, Shown } from "./figure.ts";
@@ -7,10 +6,11 @@ import { LiveDrawing, loadDrawing } from "./figure-live.ts";
 import { closeBehind } from "./figure-menu.ts";
 import { csvFile, csvOf, download, type Origin, pictureOf, standalone, svgFile } from "./figure-save.ts";
 import { FigureScreen } from "./figure-screen.ts";
-import { tableTemplate } from "./figure-table.ts";
+import { clearTable, writeTable } from "./figure-table.ts";
 import { asSet } from "./figure-words.ts";
 import { figureNamed } from "./figures.ts";
 import { LightElement } from "./light-element.ts";
+import { say } from "./said.ts";
 import { whileNear } from "./while-near.ts";
 
 /**
@@ -164,9 +164,9 @@ export class FigureCellElement extends LightElement {
   }
 
   #write({ readouts, description, kept }: Shown): void {
-    this.partNamed("description").textContent = description;
+    say(this.partNamed("description"), description);
     this.partNamed("kept").hidden = !kept;
-    this.partNamed("kept-words").textContent = kept;
+    say(this.partNamed("kept-words"), kept);
     [...this.partNamed("readings").children].forEach((row, i) => {
       writeReadout(row, readouts[i]!);
     });
@@ -179,7 +179,7 @@ export class FigureCellElement extends LightElement {
     const words = [this.#outside ?? this.#shown?.notice ?? this.partNamed("notice").textContent, built]
       .filter(Boolean)
       .join(" ");
-    if (this.partNamed("notice").textContent !== words) this.partNamed("notice").textContent = words;
+    say(this.partNamed("notice"), words);
   }
 
   /** To a listener, once a hand lets go: what has come of it. */
@@ -204,8 +204,8 @@ export class FigureCellElement extends LightElement {
 
   #writeTable(): void {
     const slot = this.partNamed("table");
-    if (this.#tableOpen && this.#shown) render(tableTemplate(this.#shown.table()), slot);
-    else if (slot.firstChild) render("", slot);
+    if (this.#tableOpen && this.#shown) writeTable(slot, this.#shown.table());
+    else if (slot.firstChild) clearTable(slot);
   }
 
   #reset(): void {
@@ -265,17 +265,14 @@ export function outsideOf({ holds }: Figure, values: Readonly<Record<string, num
 function writeReadout(row: Element, { number, unit, kept, aside }: Readout): void {
   writeNumber(row.querySelector(".now")!, { number, unit });
   const was = row.querySelector<HTMLElement>(".was")!;
-  const words = kept === undefined ? "" : `kept ${kept}`;
-  if (was.textContent !== words) was.textContent = words;
-  was.hidden = words === "";
+  say(was, kept === undefined ? "" : `kept ${kept}`);
+  was.hidden = kept === undefined;
   const beside = row.querySelector(".aside");
-  if (beside && beside.textContent !== aside) beside.textContent = aside ?? "";
+  if (beside) say(beside, aside ?? "");
 }
 
 function writeNumber(now: Element, { number, unit }: Pick<Readout, "number" | "unit">): void {
   const [large, small] = now.children;
-  const text = unit === "°" ? `${number}°` : number;
-  if (large!.textContent !== text) large!.textContent = text;
-  const beside = unit === "°" ? "" : unit;
-  if (small!.textContent !== beside) small!.textContent = beside;
+  say(large!, unit === "°" ? `${number}°` : number);
+  say(small!, unit === "°" ? "" : unit);
 }

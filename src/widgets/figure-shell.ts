@@ -82,7 +82,7 @@ function controlHtml(id: string, need: string, given: Given): string {
   const words = escaped(`${label}, ${unitWords(unit)}`);
   return `<div class="set needs-script" data-given="${escaped(name)}" data-need="${escaped(need)}" data-unit="${escaped(unit)}" data-value="${value}">
 <label for="${range}">${escaped(label)}</label><span class="box"><input id="${field}" data-part="field" inputmode="decimal" autocomplete="off" value="${typedText(value)}" aria-label="${words}" aria-describedby="${trouble}"> ${sign}</span>
-<div class="range" style="--parts:${rangeTicks(from, to, step)}"><input type="range" id="${range}" data-part="range" min="${from}" max="${to}" step="any" value="${value}" aria-valuetext="${escaped(`${typedText(value)} ${unitWords(unit)}`)}"></div>
+<div class="range" style="--parts:${rangeTicks(from, to, step)}"><input type="range" id="${range}" name="${escaped(name)}" data-part="range" min="${from}" max="${to}" step="any" value="${value}" aria-valuetext="${escaped(`${typedText(value)} ${unitWords(unit)}`)}"></div>
 <div class="ends" aria-hidden="true"><span data-part="from">${typedText(from)}</span><span data-part="to">${typedText(to)}</span></div>
 <p class="trouble" id="${trouble}" data-part="trouble"></p></div>`;
 }

@@ -1,34 +1,58 @@
-import { html, type TemplateResult } from "lit";
 import { unitSign } from "../cells/printed.ts";
+import { escaped } from "./escaped.ts";
 import type { Column, FigureTable } from "./figure.ts";
 import { rounded, signed } from "./figure-words.ts";
+import { say } from "./said.ts";
 
-/** The figure's numbers as a table; the row nearest the present values is marked, and so is the kept one. */
-export function tableTemplate({ caption, columns, rows, here, was }: FigureTable): TemplateResult {
-  return html`<div class="scroller" tabindex="0" role="region" aria-label=${caption}>
-    <table>
-      <caption>${caption}</caption>
-      <thead><tr>${columns.map((column) => html`<th scope="col">${headOf(column)}</th>`)}</tr></thead>
-      <tbody>${rows.map((row, i) => rowTemplate(row, columns, i === here, i === was))}</tbody>
-    </table>
-    <p class="table-note">▸ nearest the present values${was === undefined ? "" : "; ⋯ nearest the kept ones"}</p>
-  </div>`;
+/**
+ * Shows a figure's numbers as a table in an empty slot; a table of the same shape that is there already takes the new
+ * numbers. The row nearest the present values is marked, and so is the kept one.
+ */
+export function writeTable(slot: HTMLElement, table: FigureTable): void {
+  const { columns, rows } = table;
+  const shape = `${columns.length} ${rows.length}`;
+  if (slot.dataset["shape"] !== shape) {
+    slot.dataset["shape"] = shape;
+    slot.innerHTML = skeleton(table);
+  }
+  slot.querySelectorAll("thead th").forEach((head, i) => {
+    say(head, headOf(columns[i]!));
+  });
+  slot.querySelectorAll("tbody tr").forEach((row, i) => {
+    writeRow(row, table, i);
+  });
+  const kept = table.was === undefined ? "" : "; ⋯ nearest the kept ones";
+  say(slot.querySelector(".table-note")!, `▸ nearest the present values${kept}`);
 }
 
-function rowTemplate(row: readonly (number | null)[], columns: readonly Column[], here: boolean, was: boolean) {
-  const mark = `${here ? "▸" : ""}${was ? "⋯" : ""}`;
-  const cells = row.map((value, i) => {
-    const text = value === null ? "—" : cellText(value, columns[i]!);
-    return i === 0
-      ? html`<th scope="row"><span class="row-mark" aria-hidden="true">${mark}</span>${text}</th>`
-      : html`<td>${text}</td>`;
+export function clearTable(slot: HTMLElement): void {
+  delete slot.dataset["shape"];
+  slot.replaceChildren();
+}
+
+function skeleton({ caption, columns, rows }: FigureTable): string {
+  const words = escaped(caption);
+  const heads = columns.map(() => '<th scope="col"></th>').join("");
+  const cells = columns
+    .map((_, i) => (i === 0 ? '<th scope="row"><i aria-hidden="true"></i><span></span></th>' : "<td></td>"))
+    .join("");
+  const row = `<tr>${cells}</tr>`;
+  return `<div class="scroller" tabindex="0" role="region" aria-label="${words}"><table><caption>${words}</caption><thead><tr>${heads}</tr></thead><tbody>${row.repeat(rows.length)}</tbody></table><p class="table-note"></p></div>`;
+}
+
+function writeRow(row: Element, { columns, rows, here, was }: FigureTable, i: number): void {
+  if (i === here) row.setAttribute("aria-current", "true");
+  else row.removeAttribute("aria-current");
+  say(row.querySelector("i")!, `${i === here ? "▸" : ""}${i === was ? "⋯" : ""}`);
+  [row.querySelector("span")!, ...row.querySelectorAll("td")].forEach((cell, k) => {
+    const value = rows[i]![k]!;
+    say(cell, value === null ? "—" : cellText(value, columns[k]!));
   });
-  return html`<tr class=${here ? "here" : ""} aria-current=${here ? "true" : "false"}>${cells}</tr>`;
 }
 
 /** 'Rate at 95 kt, °/s': the unit stands in the header, once. */
 export const headOf = ({ name, unit }: Column): string => (unit === "plain" ? name : `${name}, ${unitSign(unit)}`);
 
 /** A cell without its unit. */
-export const cellText = (value: number, { digits, signed: withSign }: Column): string =>
+const cellText = (value: number, { digits, signed: withSign }: Column): string =>
   withSign ? signed(value, "plain", digits) : rounded(value, "plain", digits);

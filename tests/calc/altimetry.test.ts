@@ -11,7 +11,7 @@ import {
   settingErrorByRule,
 } from "../../src/calc/index.ts";
 import table from "../reference/cold-temperature-error.json" with { type: "json" };
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const pressure = between(950, 1050);
 

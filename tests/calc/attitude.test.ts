@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { climbLostInTurn, convert, dragInTurn, loadFactor, pitchAttitude } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const bank = between(-45, 45);
 const RADIAN = Math.PI / 180;

@@ -12,7 +12,7 @@ import {
   timedTurn,
   trueHeading,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const heading = between(0, 359.999);
 const dip = between(-70, 70);

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { altimeterErrorBudget, errorBudget, OutOfRange } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const errors = fc.array(between(-500, 500), { minLength: 1, maxLength: 6 });
 

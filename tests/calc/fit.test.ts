@@ -9,7 +9,7 @@ import {
   shownVerticalSpeed,
 } from "../../src/calc/index.ts";
 import { studentNinetyFive } from "../../src/calc/student.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const several = { minLength: 2, maxLength: 8 };
 

@@ -9,7 +9,7 @@ import {
   shortestTurn,
   windTriangle,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 import { flown } from "./hold-flown.ts";
 
 const hold = (given: Partial<Hold> = {}): Hold => ({

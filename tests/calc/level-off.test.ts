@@ -9,7 +9,7 @@ import {
   levelOffTime,
   OutOfRange,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const verticalSpeed = between(-2000, 2000);
 const load = between(0.02, 0.5);
@@ -54,6 +54,13 @@ describe("levelOffPath", () => {
 
   test("is one point of level flight where there is no vertical speed", () => {
     expect(levelOffPath({ verticalSpeed: 0, extraLoad: 0.1 })).toEqual([{ time: 0, altitude: 0, verticalSpeed: 0 }]);
+  });
+
+  test("never gives −0", () => {
+    expect(levelOffPath({ verticalSpeed: -0, extraLoad: 0.1, lead: 20 })).toEqual([
+      { time: 0, altitude: 0, verticalSpeed: 0 },
+    ]);
+    expect(levelOffPath({ verticalSpeed: 500, extraLoad: 0.1, lead: 0 })[0]!.altitude).toBe(0);
   });
 
   test.each([

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { gyroDrift, shownVerticalSpeed, turnCoordinator, turnNeedle, turnRate } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 describe("shownVerticalSpeed", () => {
   test("starts from what it was, ends at what it is, and closes the gap by one e-th in a time constant", () => {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { airspeedWithBlockedPitot, airspeedWithBlockedStatic, OutOfRange } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const airspeed = between(60, 200);
 const altitude = between(0, 10_000);

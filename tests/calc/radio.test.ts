@@ -14,7 +14,7 @@ import {
   trackErrorByOneInSixty,
   trackMadeGood,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const RADIAN = Math.PI / 180;
 

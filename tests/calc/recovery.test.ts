@@ -8,7 +8,7 @@ import {
   recoveryOrders,
   recoveryPath,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const G = 9.80665;
 const KNOT = 1852 / 3600;
@@ -56,6 +56,9 @@ describe("recoveryPath", () => {
   test("lets the bank grow no further than 75°", () => {
     const path = recoveryPath({ ...dive, bank: 70, delay: 6, doublingTime: 10 });
     expect(Math.max(...path.map(({ bank }) => bank))).toBe(75);
+    const [first, second] = recoveryPath({ ...dive, bank: 75 });
+    expect([first!.bank, second!.bank]).toEqual([75, 75]);
+    expect(second!.time).toBeGreaterThan(0);
   });
 
   test("obeys the balance of forces, with the thrust off and the pull on when their turn has come", () => {

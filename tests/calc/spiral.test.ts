@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { heightInUncompensatedBank, OutOfRange, spiralDive, spiralPath, turnRate } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const G = 9.80665;
 const KNOT = 1852 / 3600;

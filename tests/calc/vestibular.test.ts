@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { type FeltTurn, feltRate, feltRateInTurn, timeUntilUnfelt } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const turn = fc.record({
   rate: between(-6, 6),

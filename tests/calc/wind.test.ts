@@ -10,7 +10,7 @@ import {
   windComponents,
   windTriangle,
 } from "../../src/calc/index.ts";
-import { between } from "./arbitrary.ts";
+import { between } from "./evenly.ts";
 
 const direction = between(0, 359.999);
 const tas = between(60, 200);

@@ -1,3 +1,4 @@
+import { rooms } from "../facts.ts";
 import { type QuantityEntry, quantities, quantityOf } from "../quantities.ts";
 import { nearest, quoted } from "../reading/near.ts";
 import type { Measured } from "./exercise.ts";
@@ -10,7 +11,7 @@ import { isUnit } from "./spelling.ts";
 /** More values than any exercise needs, and few enough to count exactly. */
 const MOST_STEPS = 1_000_000;
 const FINEST = 6;
-const RESERVED = ["answer", "if", "and", "or", "not", "true", "false", "aircraft", "place"];
+const RESERVED: readonly string[] = ["answer", "if", "and", "or", "not", "true", "false", ...rooms];
 
 /** The draws of an exercise, each with the measure of the quantity it names or states. */
 export const readDraws = (

@@ -15,7 +15,7 @@ export interface Common {
   readonly measures: Readonly<Record<string, Measured>>;
   /** Givens of the chapter that the exercise uses and doesn't draw, at their default values. */
   readonly values: Readonly<Record<string, number>>;
-  /** The aircraft's and the place's numbers that it uses, as they stood when it was read: 'aircraft.cruise'. */
+  /** The facts of aircraft, place and technique that it uses, as they stood when it was read: 'aircraft.cruise'. */
   readonly facts: Readonly<Record<string, Fact>>;
   /** The chapter's computed quantities that it uses: each an expression over what else is here. */
   readonly work: Readonly<Record<string, Computed>>;

@@ -1,7 +1,8 @@
 import { OutOfRange } from "../../calc/index.ts";
 import type { Given as ChapterGiven, Work } from "../chapter.ts";
 import { ExpressionError, evaluate, namesIn, parseExpression, type Value } from "../expressions/index.ts";
-import type { Fact, Known } from "../known.ts";
+import { factNamed, factNames, type RoomsOfFacts } from "../facts.ts";
+import type { Fact } from "../known.ts";
 import type { Computed, Draw, Measured } from "./exercise.ts";
 import { decimalsOf } from "./seed.ts";
 
@@ -21,9 +22,9 @@ export interface Drawn {
 export class Names {
   readonly #drawn: ReadonlyMap<string, Drawn>;
   readonly #sheet: ReadonlyMap<string, SheetEntry>;
-  readonly #known: Pick<Known, "aircraft" | "place">;
+  readonly #known: RoomsOfFacts;
 
-  constructor(drawn: readonly Drawn[], sheet: readonly SheetEntry[], known: Pick<Known, "aircraft" | "place">) {
+  constructor(drawn: readonly Drawn[], sheet: readonly SheetEntry[], known: RoomsOfFacts) {
     this.#drawn = new Map(drawn.map((each) => [each.draw.name, each]));
     this.#sheet = new Map(sheet.filter(isSound).map((each) => [each.name, each]));
     this.#known = known;
@@ -51,13 +52,8 @@ export class Names {
     return this.#drawn.has(name) ? undefined : this.#sheet.get(name)?.value;
   }
 
-  /** The aircraft's or the place's number under a dotted name. */
-  factOf(name: string): Fact | undefined {
-    const [room = "", ...rest] = name.split(".");
-    if ((room !== "aircraft" && room !== "place") || rest.length === 0) return undefined;
-    const { facts } = this.#known[room];
-    return Object.hasOwn(facts, rest.join(".")) ? facts[rest.join(".")] : undefined;
-  }
+  /** The school's fact under a dotted name. */
+  factOf = (name: string): Fact | undefined => factNamed(name, this.#known);
 
   /** One value that a name may have, to try expressions with; undefined for an unknown name. */
   sampleOf = (name: string): Value | undefined => {
@@ -83,10 +79,7 @@ export class Names {
 
   /** All names that can stand in a hole, for suggestions. */
   all(): string[] {
-    const facts = (["aircraft", "place"] as const).flatMap((room) =>
-      Object.keys(this.#known[room].facts).map((name) => `${room}.${name}`),
-    );
-    return [...this.#drawn.keys(), ...this.#sheet.keys(), ...facts];
+    return [...this.#drawn.keys(), ...this.#sheet.keys(), ...factNames(this.#known)];
   }
 
   /** The names that expressions use, and those behind the computed quantities among them. */

@@ -5,6 +5,7 @@ import type { ChoiceExercise, Exercise, NumberExercise, OrderExercise } from "./
 export interface Settings {
   readonly aircraft?: Facts;
   readonly place?: Facts;
+  readonly technique?: Facts;
   /** The chapter's givens at their present values. */
   readonly values?: Readonly<Record<string, number>>;
 }

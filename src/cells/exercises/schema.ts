@@ -18,7 +18,7 @@ export type { Trials } from "./trial.ts";
 /** Where an exercise stands, and what it may refer to. */
 export interface ExerciseContext {
   readonly file: string;
-  readonly known: Pick<Known, "aircraft" | "place">;
+  readonly known: Pick<Known, "aircraft" | "place" | "technique">;
   /** Codes of the chapter's objectives. */
   readonly objectives: readonly string[];
   /** The chapter's givens and computed quantities. */

@@ -1,4 +1,5 @@
 import { evaluate, parseExpression, type Value } from "../expressions/index.ts";
+import { factNamed } from "../facts.ts";
 import type { Fact } from "../known.ts";
 import { printed } from "../printed.ts";
 import type { Exercise, Measured } from "./exercise.ts";
@@ -7,12 +8,10 @@ import { decimalsOf } from "./seed.ts";
 import { converted } from "./spelling.ts";
 
 /** Every name the exercise uses with its value: drawn ones first, then the settings', then as it was read. */
-export function givenOf(exercise: Exercise, drawn: Given, { aircraft, place, values }: Settings): Given {
+export function givenOf(exercise: Exercise, drawn: Given, { values, ...rooms }: Settings): Given {
   const own = (from: Given | undefined, name: string) => (from && Object.hasOwn(from, name) ? from[name] : undefined);
   const fact = (name: string): number | string | undefined => {
-    const [room, ...rest] = name.split(".");
-    const facts = (room === "aircraft" ? aircraft : place)?.facts ?? {};
-    const present = Object.hasOwn(facts, rest.join(".")) ? facts[rest.join(".")] : undefined;
+    const present = factNamed(name, rooms);
     const read = exercise.facts[name];
     return present && read ? inUnit(present, read.unit) : (present ?? read)?.value;
   };

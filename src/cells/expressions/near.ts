@@ -13,9 +13,9 @@ export function nearIn(name: string, names: readonly string[]): string[] {
     .map(({ each }) => each);
 }
 
-/** The same where names can't be listed but only asked for: those one letter off, or lacking 'aircraft.' or 'place.'. */
+/** The same where names can't be listed but only asked for: those one letter off, or lacking 'aircraft.', 'place.' or 'technique.'. */
 export function nearKnown(name: string, isKnown: (name: string) => boolean): string[] {
-  const variants = new Set([`aircraft.${name}`, `place.${name}`]);
+  const variants = new Set([`aircraft.${name}`, `place.${name}`, `technique.${name}`]);
   for (let i = 0; i <= name.length; i++) {
     const [before, after] = [name.slice(0, i), name.slice(i)];
     variants.add(before + after.slice(1));

@@ -1,3 +1,4 @@
+import { rooms } from "../facts.ts";
 import { ExpressionError } from "./error.ts";
 import type { ArithmeticSign, CallNode, ComparisonSign, Node } from "./node.ts";
 import { type Token, tokens } from "./tokens.ts";
@@ -31,7 +32,7 @@ const KEPT = 2000;
 
 const COMPARISONS: readonly string[] = ["<", "<=", ">", ">=", "==", "!="] satisfies ComparisonSign[];
 const RESERVED: readonly string[] = ["and", "or", "not", "true", "false"];
-const DOTTED: readonly string[] = ["aircraft", "place"];
+const DOTTED: readonly string[] = rooms;
 
 /** One pass over the tokens; each method reads one level of binding. */
 class Parser {
@@ -143,7 +144,7 @@ class Parser {
     const parts = [name];
     while (this.#token.kind === "sign" && this.#token.text === ".") {
       if (!DOTTED.includes(name)) {
-        const mend = "only aircraft. and place. lead on by a dot, and a field follows a call: f(…).field";
+        const mend = "only aircraft., place. and technique. lead on by a dot, and a field follows a call: f(…).field";
         throw new ExpressionError(`${name} has no parts`, this.#token.at, mend);
       }
       this.#next++;

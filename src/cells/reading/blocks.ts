@@ -88,7 +88,8 @@ class Splitter {
     this.#proseFrom = undefined;
     if (from === undefined) return;
     const text = this.#text.slice(from, end);
-    if (text.trim() !== "") this.#blocks.push({ kind: "prose", at: from, text });
+    const blank = /^(?:[ \t]*\n)*/.exec(text)![0].length;
+    if (text.trim() !== "") this.#blocks.push({ kind: "prose", at: from + blank, text: text.slice(blank) });
   }
 
   #heading: Start = (line) => {
@@ -156,12 +157,24 @@ class Splitter {
     if (one.length > 4 && one.endsWith("$$") && one.indexOf("$$", 2) === one.length - 2)
       return { kind: "maths", at: this.#take(this.#next(this.#at)), tex: one.slice(2, -2), texAt, closed: true };
     if (one !== "$$") return undefined;
-    let end = this.#next(this.#at);
-    while (end < this.#text.length && !/^\s*$|^\$\$/.test(this.#line(end))) end = this.#next(end);
+    const end = this.#formulaEnd(this.#next(this.#at));
     const closed = this.#line(end).trimEnd() === "$$";
     const at = this.#take(closed ? this.#next(end) : end);
     return { kind: "maths", at, tex: this.#text.slice(texAt, end), texAt, closed };
   };
+
+  /** The line that closes a formula or, before the next block, the first blank one. */
+  #formulaEnd(from: number): number {
+    let blank: number | undefined;
+    let end = from;
+    for (; end < this.#text.length; end = this.#next(end)) {
+      const line = this.#line(end);
+      if (line.startsWith("$$")) return end;
+      if (isStart(line)) break;
+      if (line.trim() === "") blank ??= end;
+    }
+    return blank ?? end;
+  }
 
   /** The end of the lines from an offset on that no blank line and no other block's start interrupts. */
   #run(from: number): number {

@@ -88,7 +88,9 @@ export class CellReader {
       const mend = "Delete it; what the cell needs stands beneath, one key a line.";
       draft.addAt(fence.at, `${quoted(extra)} has no meaning after '${kind}'.`, mend);
     }
-    if (isKind(kind) && this.#affordable(fence)) this.#add(this.#cell(kind, name, fence), fence.at);
+    if (!isKind(kind) || !this.#affordable(fence)) return;
+    if (kind === "text") this.#prose([plainCode(fence)], fence.at);
+    else this.#add(this.#cell(kind, name, fence), fence.at);
   }
 
   #affordable({ at, body }: Fence): boolean {
@@ -101,15 +103,13 @@ export class CellReader {
     return false;
   }
 
-  #cell(kind: CellKind, name: string, fence: Fence): AnyCell | undefined {
+  #cell(kind: Exclude<CellKind, "text">, name: string, fence: Fence): AnyCell | undefined {
     const draft = this.#draft;
     switch (kind) {
       case "brief":
         return readBrief(fence, draft);
       case "notes":
         return readNotes(fence, draft);
-      case "text":
-        return { kind: "prose", tokens: [{ type: "code", raw: fence.body, lang: "text", text: fence.body.trimEnd() }] };
       case "figure": {
         const number = this.#count("figure");
         const id = draft.id(`figure-${number}`);
@@ -146,6 +146,8 @@ export class CellReader {
     if (cell) this.#draft.cells.push({ ...cell, ...this.#draft.source.place(at) } as Cell);
   }
 }
+
+const plainCode = ({ body }: Fence): Token => ({ type: "code", raw: body, lang: "text", text: body.trimEnd() });
 
 /** A cell of any kind before its place is known. */
 type AnyCell = Cell extends infer Each ? (Each extends Cell ? Omit<Each, "line" | "column"> : never) : never;

@@ -24,6 +24,7 @@ export class Cursor {
   find(raw: string): { position: Position; start: number; end: number } {
     const last = Math.min(this.#text.length, this.#at + WINDOW);
     for (let start = this.#at; start < last; start++) {
+      if (this.#text[start] !== raw[0] && !(isSpace(raw[0]) && isSpace(this.#text[start]))) continue;
       const end = this.#match(raw, start);
       if (end !== undefined) return { position: this.#place(start), start, end };
     }

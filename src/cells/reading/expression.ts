@@ -38,21 +38,21 @@ export function readExpression(
   report: Report,
 ): { node: Node; value: Value } | undefined {
   if (!budget.spend("words", wordsIn(text))) return tooMany(report);
-  const node = attempt(() => parseExpression(text), report);
+  const node = attempt(() => parseExpression(text), text, report);
   if (!node) return undefined;
   const used = namesIn(node);
   const later = used.filter((name) => names.isLater?.(name));
   for (const name of later) report(placeOf(name, text), `'${name}' stands further down.`, "Put it above what uses it.");
   if (later.length > 0 || used.some((name) => names.isBroken(name))) return undefined;
   const { unit: found, errors } = checkUnits(node, (name) => names.unitOf(name));
-  for (const error of errors) report(error.at, sentence(error.message), sentence(error.mend));
+  for (const error of errors) report(error.at, sentence(error.message, text), sentence(error.mend));
   if (errors.length > 0 || !agrees(found, unit, report)) return undefined;
   return triedValue(node, text, names, budget, report);
 }
 
 function triedValue(node: Node, text: string, names: Names, budget: Budget, report: Report) {
   if (!budget.spend("calls", expressionCost(text))) return tooMany(report);
-  const tried = attempt(() => ({ value: evaluate(node, (name) => names.valueOf(name)) }), report);
+  const tried = attempt(() => ({ value: evaluate(node, (name) => names.valueOf(name)) }), text, report);
   if (!tried) return undefined;
   if (typeof tried.value === "number" && Number.isNaN(tried.value)) {
     report(
@@ -71,11 +71,19 @@ function tooMany(report: Report): undefined {
   return undefined;
 }
 
-/** The first letter large, a full stop at the end. */
-export function sentence(words: string): string {
-  const capital = words.charAt(0).toUpperCase() + words.slice(1);
-  return /[.?!]$/.test(capital) ? capital : `${capital}.`;
+/**
+ * The first letter large, a full stop at the end; a name at the start stays as it is written.
+ *
+ * @param expression the text whose words are names
+ */
+export function sentence(words: string, expression = ""): string {
+  const first = /^[\w.]+/.exec(words)?.[0] ?? "";
+  const isName = /^[a-z]+[A-Z]/.test(first) || words[first.length] === "(" || namesOf(expression).includes(first);
+  const whole = isName ? words : words.charAt(0).toUpperCase() + words.slice(1);
+  return /[.?!]$/.test(whole) ? whole : `${whole}.`;
 }
+
+const namesOf = (expression: string): string[] => expression.match(/[A-Za-z][\w.]*/g) ?? [];
 
 function agrees(found: string | undefined, stated: string | undefined, report: Report): boolean {
   if (stated === undefined || found === stated) return true;
@@ -93,11 +101,11 @@ function mendOf(found: string | undefined, stated: string): string {
   return `Write 'unit: ${found}', or turn the value into ${stated}.`;
 }
 
-function attempt<T>(action: () => T, report: Report): T | undefined {
+function attempt<T>(action: () => T, text: string, report: Report): T | undefined {
   try {
     return action();
   } catch (error) {
-    if (error instanceof ExpressionError) report(error.at, sentence(error.message), sentence(error.mend));
+    if (error instanceof ExpressionError) report(error.at, sentence(error.message, text), sentence(error.mend));
     else if (error instanceof OutOfRange)
       report(
         0,

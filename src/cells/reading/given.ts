@@ -1,11 +1,11 @@
 import * as v from "valibot";
 import type { Given } from "../chapter.ts";
+import { factNamed, factNames } from "../facts.ts";
 import { type QuantityEntry, quantities, quantityOf } from "../quantities.ts";
 import type { Draft } from "./draft.ts";
 import { isFit } from "./names.ts";
 import { didYouMean, quoted } from "./near.ts";
 import { given as givenSchema } from "./schemas.ts";
-import { factOf } from "./sheet.ts";
 import type { ReadYaml } from "./yaml.ts";
 
 type Entry = v.InferOutput<typeof givenSchema>;
@@ -55,6 +55,7 @@ class GivenReader {
       step,
       digits,
       circle: known.circle === true,
+      ...(typeof this.#entry.value === "string" && { follows: this.#entry.value }),
     };
   }
 
@@ -85,16 +86,14 @@ class GivenReader {
   #value({ unit }: QuantityEntry): number | undefined {
     const { value } = this.#entry;
     if (typeof value === "number") return value;
-    const { aircraft } = this.#draft.known;
-    const fact = value.startsWith("aircraft.") ? factOf(value, this.#draft.known) : undefined;
-    if (!fact) {
-      const names = Object.keys(aircraft.facts).map((key) => `aircraft.${key}`);
+    const { known } = this.#draft;
+    const fact = factNamed(value, known);
+    if (!fact)
       return this.#add(
         "value",
         `${quoted(value)} is neither a number nor one of the aircraft's.`,
-        didYouMean(value, names),
+        didYouMean(value, factNames(known)),
       );
-    }
     if (fact.unit === unit && typeof fact.value === "number") return fact.value;
     const measured = fact.unit === "word" ? "a word" : `in ${fact.unit}`;
     return this.#add(

@@ -34,7 +34,7 @@ export const limits = {
   /** Calls of formulas in the expressions of work, workings and predictions, in units of `expressionCost`. */
   calls: 20_000,
   /** The same in the trial draws of exercises. */
-  trials: 150_000,
+  trials: 50_000,
   /** Names in those expressions. */
   words: 5_000,
   /** Names in the expressions of exercises. */

@@ -1,10 +1,11 @@
 import { catalogue } from "../../calc/index.ts";
+import { rooms } from "../facts.ts";
 import type { Draft } from "./draft.ts";
 import { quoted } from "./near.ts";
 import type { ReadYaml } from "./yaml.ts";
 
 const formulaNames = new Set(catalogue.map(({ name }) => name));
-const ownWords = new Set(["aircraft", "place", "answer", "and", "or", "not", "true", "false", "if"]);
+const ownWords = new Set<string>([...rooms, "answer", "and", "or", "not", "true", "false", "if"]);
 
 /** Whether a quantity may have the name it was given under `part`; reports why not. */
 export function isFit(name: string, part: "given" | "work", read: ReadYaml, draft: Draft): boolean {

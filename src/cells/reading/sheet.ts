@@ -1,7 +1,6 @@
 import { type Formula, units } from "../../calc/index.ts";
 import type { Given, Meta, Work } from "../chapter.ts";
 import type { Value } from "../expressions/index.ts";
-import type { Fact, Known } from "../known.ts";
 import type { Position } from "../problem.ts";
 
 /** What the front matter declares. */
@@ -34,16 +33,6 @@ export const emptySheet: Sheet = {
 
 /** Units that a chapter may state. */
 export const statedUnits: readonly string[] = [...units, "kg/m3", "plain", "word"];
-
-/** The aircraft's or the place's number behind a dotted name. */
-export function factOf(name: string, known: Pick<Known, "aircraft" | "place">): Fact | undefined {
-  const dot = name.indexOf(".");
-  const room = name.slice(0, dot);
-  if (room !== "aircraft" && room !== "place") return undefined;
-  const { facts } = known[room];
-  const key = name.slice(dot + 1);
-  return Object.hasOwn(facts, key) ? facts[key] : undefined;
-}
 
 /** Whether a formula's result, or the field of it that is taken, is a direction. */
 export function isDirection({ result }: Formula, field?: string): boolean {

@@ -103,12 +103,17 @@ export const slug = (words: string): string =>
 
 /** `$$` on lines of its own, as a token of the prose around it. */
 export function readMaths({ at, tex, texAt, closed }: Of<"maths">, draft: Draft) {
-  if (!closed)
-    draft.addAt(at, "This formula isn't closed before the next blank line.", "Put '$$' on a line of its own after it.");
+  if (!closed) draft.addAt(at, "This formula isn't closed.", "Put '$$' on a line of its own after it.");
   else if (tex.trim() === "")
     draft.addAt(at, "The formula is empty.", "Write it between the two '$$', or delete them.");
+  else if (/\n[ \t]*\n/.test(tex))
+    draft.addAt(
+      at,
+      "A blank line parts this formula.",
+      "Close it with '$$' before the blank line, or delete the line.",
+    );
   else if (draft.budget.spend("formulas", 1)) {
-    const mistake = texMistake(tex, true);
+    const mistake = texMistake(tex.trimEnd(), true);
     if (mistake) draft.addAt(texAt + mistake.at, mistake.message, mistake.mend);
   }
   return { type: "math", raw: `$$${tex}$$`, tex: tex.trim(), display: true } as const;

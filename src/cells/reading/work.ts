@@ -2,11 +2,12 @@ import * as v from "valibot";
 import { catalogue } from "../../calc/index.ts";
 import type { Given, Work } from "../chapter.ts";
 import type { Node, Value } from "../expressions/index.ts";
+import { factNamed } from "../facts.ts";
 import type { Draft } from "./draft.ts";
 import { type Names, readExpression } from "./expression.ts";
 import { isFit } from "./names.ts";
 import { work as workSchema } from "./schemas.ts";
-import { factOf, isDirection } from "./sheet.ts";
+import { isDirection } from "./sheet.ts";
 import type { ReadYaml } from "./yaml.ts";
 
 type Entry = v.InferOutput<typeof workSchema>;
@@ -45,7 +46,7 @@ export function readWork(
   return { work, values };
 }
 
-/** What names stand for: quantities by their maps, and the numbers of aircraft and place. */
+/** What names stand for: quantities by their maps, and the facts of aircraft, place and technique. */
 export function namesOf(
   unitsByName: ReadonlyMap<string, string>,
   values: ReadonlyMap<string, Value>,
@@ -53,8 +54,8 @@ export function namesOf(
   rest: Pick<Names, "isBroken" | "isLater">,
 ): Names {
   return {
-    unitOf: (name) => unitsByName.get(name) ?? factOf(name, draft.known)?.unit,
-    valueOf: (name) => (values.has(name) ? values.get(name) : factOf(name, draft.known)?.value),
+    unitOf: (name) => unitsByName.get(name) ?? factNamed(name, draft.known)?.unit,
+    valueOf: (name) => (values.has(name) ? values.get(name) : factNamed(name, draft.known)?.value),
     ...rest,
   };
 }

@@ -26,27 +26,38 @@ const LEAST_HIGH = 40;
  * @param plan makes the shared axis and the panels' plans from the ends
  */
 export function framesOf<Ends extends object>(
-  plan: (ends: Ends) => { readonly across: Axis; readonly panels: readonly PanelPlan[] },
+  plan: (ends: Ends) => {
+    readonly across: Axis;
+    readonly panels: readonly PanelPlan[];
+    /** Room for the numbers of the upright axes, px, where they take more than usual. */
+    readonly left?: number;
+  },
 ): (size: Size, ends: Ends) => readonly Frame[] {
   let key = "";
   let frames: readonly Frame[] = [];
   return (size, ends) => {
     const asked = JSON.stringify([size.width, size.height, ends]);
     if (asked !== key) {
-      const { across, panels } = plan(ends);
-      frames = stacked(size, across, panels);
+      const { across, panels, left = LEFT } = plan(ends);
+      frames = stacked(size, across, panels, left);
       key = asked;
     }
     return frames;
   };
 }
 
-function stacked(size: Size, across: Axis, plans: readonly PanelPlan[]): readonly Frame[] {
+function stacked(size: Size, across: Axis, plans: readonly PanelPlan[], left: number): readonly Frame[] {
   const narrow = isNarrow(size) ? 1 : 0;
   const natural = plans.map(({ high }) => high[narrow]!);
   const highs = size.height === undefined ? natural : fitted(natural, size.height);
   return plans.map(({ up }, i) =>
-    frameOf(size.width, size.width - RIGHT[narrow]!, across, up, highs[i]!, i === plans.length - 1),
+    frameOf(
+      { width: size.width, left, right: size.width - RIGHT[narrow]! },
+      across,
+      up,
+      highs[i]!,
+      i === plans.length - 1,
+    ),
   );
 }
 
@@ -56,19 +67,25 @@ function fitted(natural: readonly number[], height: number): number[] {
   return natural.map((high) => Math.max(LEAST_HIGH, Math.round(high * share)));
 }
 
-function frameOf(width: number, right: number, across: Axis, up: Axis, high: number, last: boolean): Frame {
+function frameOf(
+  { width, left, right }: Pick<Frame, "width" | "left" | "right">,
+  across: Axis,
+  up: Axis,
+  high: number,
+  last: boolean,
+): Frame {
   const bottom = HEAD + high;
   return {
     width,
     height: bottom + (last ? FOOT : GAP),
-    left: LEFT,
+    left,
     right,
     top: HEAD,
     bottom,
     across,
     up,
     last,
-    x: (value) => LEFT + ((value - across.from) / (across.to - across.from)) * (right - LEFT),
+    x: (value) => left + ((value - across.from) / (across.to - across.from)) * (right - left),
     y: (value) => bottom + ((value - up.from) / (up.to - up.from)) * (HEAD - bottom),
   };
 }

@@ -1,4 +1,5 @@
 import {
+  areaY,
   type ChannelValues,
   dot,
   line,
@@ -61,6 +62,7 @@ function columns(layer: Layer): readonly (readonly unknown[])[] {
   if (layer.kind === "area") return edges(layer);
   if (layer.kind === "upright") return [layer.x];
   if (layer.kind === "level") return [layer.y];
+  if (layer.kind === "fill") return [layer.x, layer.y1, layer.y2];
   return layer.kind === "text" ? [layer.x, layer.y, layer.words] : [layer.x, layer.y];
 }
 
@@ -90,6 +92,8 @@ function make(layer: Layer, frame: Frame, pattern: string, options: MarkOptions)
     }
     case "level":
       return ruleY(rows, { ...options, dy: off, y: layer.y });
+    case "fill":
+      return areaY(rows, { ...crisp, x: layer.x, y1: layer.y1, y2: layer.y2 });
     case "area": {
       const { x1, x2, y1, y2 } = layer;
       const fill = layer.hatched ? { fill: `url(#${pattern})` } : {};
@@ -110,6 +114,8 @@ function scaled(layer: Layer, { x: across, y: up }: ScaleFunctions): Channels {
       return { x: layer.x.map(x) };
     case "level":
       return { y: layer.y.map(y) };
+    case "fill":
+      return { x1: layer.x.map(x), y1: layer.y1.map(y), y2: layer.y2.map(y) };
     case "area": {
       const { x1, x2, y1, y2 } = layer;
       return {

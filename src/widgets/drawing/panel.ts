@@ -40,7 +40,7 @@ export interface Panel {
 }
 
 /** One kind of mark with its rows; `x` and `y` are values of the axes unless a comment says otherwise. */
-export type Layer = LineLayer | DotLayer | TextLayer | UprightLayer | LevelLayer | AreaLayer;
+export type Layer = LineLayer | DotLayer | TextLayer | UprightLayer | LevelLayer | AreaLayer | FillLayer;
 
 interface Common {
   /** Class names of figure.css: 'curve one', 'tick'. */
@@ -94,4 +94,12 @@ export interface AreaLayer extends Common {
   readonly y1?: readonly number[];
   readonly y2?: readonly number[];
   readonly hatched?: true;
+}
+
+/** The ground between two lines. */
+export interface FillLayer extends Common {
+  readonly kind: "fill";
+  readonly x: readonly number[];
+  readonly y1: readonly number[];
+  readonly y2: readonly number[];
 }

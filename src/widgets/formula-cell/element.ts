@@ -41,7 +41,9 @@ export class FormulaCellElement extends LightElement {
     this.#texts = new Map(this.#calculator.fields.flatMap((field) => this.#known(field)));
     this.#offer("Close");
     this.#show();
-    this.querySelector<HTMLElement>("input, select")?.focus();
+    const first = this.querySelector<HTMLInputElement | HTMLSelectElement>("input, select");
+    first?.focus();
+    if (first?.localName === "input") (first as HTMLInputElement).select();
   }
 
   close(): void {
@@ -59,10 +61,10 @@ export class FormulaCellElement extends LightElement {
     button.setAttribute("aria-expanded", String(words === "Close"));
   }
 
-  /** What was typed for the same quantity elsewhere, where this field can take it. */
-  #known({ key, label, argument }: Field): [key: string, text: string][] {
+  /** What was typed for the same quantity elsewhere, where this field of the formula's own can take it. */
+  #known({ key, label, argument, of }: Field): [key: string, text: string][] {
     const text = this.numbers.get(quantity(label, argument.unit));
-    if (text === undefined) return [];
+    if (text === undefined || of !== this.formula) return [];
     const reading = readField(text, argument);
     if ("unreadable" in reading || !holds(argument, reading.value)) return [];
     return [[key, text]];

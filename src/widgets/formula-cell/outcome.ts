@@ -23,9 +23,13 @@ export function outcomeOf({ name, args, call }: Formula, values: Values): Outcom
   }
 }
 
+/** Digits a field is printed with at least, where its fellows need none. */
+const leastDigits: Readonly<Record<string, number>> = { g: 2, "deg/s": 1 };
+
 /** How a result, or one field of it, is printed. */
 export function printOf({ name, result, digits }: Formula, values: Values, field?: string): Print {
   if (name === "convert") return { unit: String(values.get("to")), digits };
-  const { unit, circle = false } = "fields" in result ? result.fields[field!]! : result;
-  return { unit, digits, circle };
+  if (!("fields" in result)) return { unit: result.unit, digits, circle: result.circle ?? false };
+  const { unit, circle = false } = result.fields[field!]!;
+  return { unit, digits: Math.max(digits, leastDigits[unit] ?? 0), circle };
 }

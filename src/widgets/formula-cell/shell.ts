@@ -23,12 +23,7 @@ export interface OnSheet {
 export function formulaShell(formula: Formula, typeset: Typeset, place: OnSheet): string {
   const { source, before, formulas = catalogue } = place;
   const { name, words, kind, assumes } = formula;
-  return `<formula-cell class="formula noted" id="${name}"><div class="said-of">
-<h3><a href="#${name}">${escaped(capital(words))}</a><span class="kind ${kind}">${kindSample(kind)}${kindWords[kind]}</span><span class="numbered">${source}</span></h3>
-<div class="set-in" data-part="maths">${mathsHtml(formula, typeset)} ${givesHtml(formula)}</div>
-<p class="assumes">${proseHtml(assumes)}</p>
-${relationHtml(formula, formulas)}</div><div class="beside">
-<dl class="letters" aria-label="Letters">${formula.args.map((_, at) => letterHtml(formula, at, typeset, { before, formulas })).join("")}</dl>
+  return `<formula-cell class="formula noted" id="${name}" style="--letters:${formula.args.length};--length:${assumes.length}"><div class="said-of"><h3><a href="#${name}">${escaped(capital(words))}</a><span class="kind ${kind}">${kindSample(kind)}${kindWords[kind]}</span><span class="numbered">${source}</span></h3><div class="set-in" data-part="maths">${mathsHtml(formula, typeset)} ${givesHtml(formula)}</div><p class="assumes">${proseHtml(assumes)}</p>${relationHtml(formula, formulas)}</div><div class="beside"><dl class="letters" aria-label="Letters">${formula.args.map((_, at) => letterHtml(formula, at, typeset, { before, formulas })).join("")}</dl>
 <p class="from">Source: ${escaped(formula.source)}.</p>
 <p class="call"><span class="hidden-words">In a chapter: </span><code>${escaped(signature(formula))}</code></p>
 </div><button type="button" class="said needs-script" data-part="open" aria-expanded="false" aria-label="Calculate ${escaped(words)}">Calculate</button><div class="calculator-slot" data-part="calculator"></div></formula-cell>`;
@@ -44,7 +39,7 @@ const proseHtml = (text: string): string =>
 /** The equation in pieces that a line may break between; its fractions are set large, to be read on paper. */
 const mathsHtml = ({ symbol, tex }: Formula, typeset: Typeset): string =>
   piecesOf(`${symbol} = ${tex}`)
-    .map((piece) => `<span class="piece">${typeset(`\\displaystyle ${piece.replaceAll("\\tfrac", "\\frac")}`)}</span>`)
+    .map((piece) => `<span class="piece">${typeset(`\\displaystyle ${piece.replaceAll("\\tfrac", "\\dfrac")}`)}</span>`)
     .join(" ");
 
 /** TeX parted at wide spaces: after a comma, and before a word. */
@@ -73,7 +68,7 @@ function letterHtml(formula: Formula, at: number, typeset: Typeset, { before, fo
   const range = `<span class="range${inFull ? " matters" : ""}"> ${escaped(rangeWords(formula, at))}${defaultWords(argument)}</span>`;
   const sign = isChoice(argument) ? "" : unitSign(argument.unit);
   const unit = sign && `<span class="brief-unit"> ${escaped(sign)}</span>`;
-  const again = !inFull && isExplained(argument, before);
+  const again = isExplained(argument, before, inFull);
   return `<div${again ? ' class="again"' : ""}><dt>${typeset(argument.symbol)}</dt> <dd>${escaped(labelsOf(formula)[at]!)}${unit}${range}</dd></div>`;
 }
 
@@ -81,10 +76,15 @@ function letterHtml(formula: Formula, at: number, typeset: Typeset, { before, fo
 const matters = (argument: Argument, formulas: readonly Formula[]): boolean =>
   isChoice(argument) ? argument.options.length <= FEW : isNarrow(argument, formulas);
 
-/** Whether the letter last stood for the same thing. */
-function isExplained({ symbol, words, unit }: Argument, before: readonly Formula[]): boolean {
+/** Whether the letter last stood for the same thing, within the same range where that is printed. */
+function isExplained(
+  { symbol, words, unit, from, to }: Argument,
+  before: readonly Formula[],
+  inFull: boolean,
+): boolean {
   const last = before.flatMap(({ args }) => args).findLast((other) => other.symbol === symbol);
-  return last?.words === words && last.unit === unit;
+  const alike = last?.words === words && last.unit === unit;
+  return alike && (!inFull || (last.from === from && last.to === to));
 }
 
 function defaultWords({ default: left, unit }: Formula["args"][number]): string {
@@ -99,7 +99,7 @@ function relationHtml(formula: Formula, formulas: readonly Formula[]): string {
   if (others.length === 0) return "";
   const links = others.map(({ name, words }) => `<a href="#${name}">${escaped(words)}</a>`).join("; ");
   const lead = formula.kind === "rule" ? "Stands for the" : others.length > 1 ? "Rules of thumb:" : "Rule of thumb:";
-  return `<p class="relation">${lead} ${links}</p>\n`;
+  return `<p class="relation">${lead} ${links}</p>`;
 }
 
 /** How an expression in a chapter calls it: 'bankForRate(tas, rate = 3)'. */

@@ -1,6 +1,7 @@
 import { axisLayers, headWords } from "../drawing/axes.ts";
+import { keptName, lineThrough, outsideLayers } from "../drawing/beyond.ts";
 import { framesOf, isNarrow } from "../drawing/frames.ts";
-import { endNames, textLayer, widthOf } from "../drawing/labels.ts";
+import { endNames } from "../drawing/labels.ts";
 import type { Axis, Frame, Layer, Panel, Size } from "../drawing/panel.ts";
 import { asSet, signed } from "../figure-words.ts";
 import { CLOSE, type Ends, type Ruled, type RulesModel, rulesSeries } from "./model.ts";
@@ -40,7 +41,7 @@ function bankPanel(model: RulesModel, frame: Frame, series: readonly Ruled[], na
     frame,
     layers: [
       ...axisLayers(frame),
-      ...limitLayers(model, frame),
+      ...outsideLayers(frame, model.limits.stall, model.limits.neverExceed),
       { kind: "upright", look: "kept-line", x: kept ? [kept.tas] : [] },
       lineOf(series, "fifteen", "curve three"),
       lineOf(series, "tenth", "curve two"),
@@ -52,7 +53,7 @@ function bankPanel(model: RulesModel, frame: Frame, series: readonly Ruled[], na
         { at: last.exact, words: "exact", tone: "one" },
         { at: last.tenth, words: tenth, tone: "two" },
       ]),
-      keptName(model, frame),
+      keptName(frame, kept ? `kept: ${asSet(kept.tas, "kt")}` : "", kept?.tas, now.tas),
       headWords(frame, limitWords(model, narrow)),
     ],
   };
@@ -68,7 +69,7 @@ function errorPanel(model: RulesModel, frame: Frame, series: readonly Ruled[], n
       { kind: "area", look: "band", y1: [-CLOSE], y2: [CLOSE] },
       ...axisLayers(frame, 0),
       { kind: "level", look: "band-edge", y: [-CLOSE, CLOSE] },
-      ...limitLayers(model, frame),
+      ...outsideLayers(frame, model.limits.stall, model.limits.neverExceed),
       { kind: "upright", look: "kept-line", x: kept ? [kept.tas] : [] },
       lineOf(series, "fifteenError", "curve three"),
       lineOf(series, "tenthError", "curve two"),
@@ -84,24 +85,12 @@ function errorPanel(model: RulesModel, frame: Frame, series: readonly Ruled[], n
   };
 }
 
-const lineOf = (series: readonly Ruled[], value: keyof Ruled, look: string): Layer => ({
-  kind: "line",
-  look,
-  x: series.map(({ tas }) => tas),
-  y: series.map((at) => at[value]),
-});
-
-/** Hatched below the stalling speed and above the never-exceed speed; a boundary line at each. */
-function limitLayers({ limits: { stall, neverExceed } }: RulesModel, { across: { from, to } }: Frame): Layer[] {
-  const out = [
-    ...(stall !== undefined && stall > from ? [[from, stall] as const] : []),
-    ...(neverExceed !== undefined && neverExceed < to ? [[neverExceed, to] as const] : []),
-  ];
-  return [
-    { kind: "area", look: "beyond", hatched: true, x1: out.map(([low]) => low), x2: out.map(([, high]) => high) },
-    { kind: "upright", look: "limit", x: out.map(([low, high]) => (low === from ? high : low)) },
-  ];
-}
+const lineOf = (series: readonly Ruled[], value: keyof Ruled, look: string): Layer =>
+  lineThrough(
+    look,
+    series.map(({ tas }) => tas),
+    series.map((at) => at[value]),
+  );
 
 /** Whose limits are hatched: those of them that fall within the axis. */
 function limitWords({ limits: { name, stall, neverExceed }, axes: { tas } }: RulesModel, narrow: boolean): string {
@@ -110,14 +99,4 @@ function limitWords({ limits: { name, stall, neverExceed }, axes: { tas } }: Rul
   if (low && high && narrow) return `${name}: ${low} to ${high}`;
   const said = [low && `stalls at ${low}`, high && `never exceed ${high}`].filter(Boolean);
   return said.length ? `${name}: ${said.join(", ")}` : "";
-}
-
-/** At the foot of its line, where no curve runs; on the side that has room and where the present line isn't. */
-function keptName({ now, kept }: RulesModel, frame: Frame): Layer {
-  const said = kept ? `kept: ${asSet(kept.tas, "kt")}` : "";
-  const [x, cursor] = [kept ? frame.x(kept.tas) : 0, frame.x(now.tas)];
-  const width = 8 + 0.92 * widthOf(said, 13);
-  const rightFree = x + width < frame.right && !(cursor > x && cursor < x + width);
-  const start = rightFree || x - width < frame.left - 4 ? x + 8 : x - width;
-  return textLayer("name soft halo", "start", kept ? [[start, frame.bottom - 12, said]] : []);
 }
