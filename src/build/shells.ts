@@ -1,24 +1,24 @@
 import type { Chapter, Given } from "../cells/chapter.ts";
 import { draw } from "../cells/exercises/index.ts";
 import type { Value } from "../cells/expressions/index.ts";
-import type { Known } from "../cells/known.ts";
+import type { Facts, Known } from "../cells/known.ts";
 import { printed } from "../cells/printed.ts";
 import { inlineHtml } from "../cells/prose.ts";
 import type { Shells } from "../cells/render.ts";
 import { Worksheet } from "../cells/worksheet.ts";
 import type { BuiltSheet } from "../widgets/built-sheet.ts";
 import { figureShell } from "../widgets/figure-shell.ts";
+import { frontispiece } from "../widgets/frontispiece.ts";
 import { exerciseShell, liveShell, predictShell, workingRows, workingShell } from "../widgets/shells.ts";
 import { builtExercise } from "./built-exercise.ts";
 import type { Course } from "./chapters-folder.ts";
 import { domOf } from "./drawing-document.ts";
-import { frontispiece } from "./frontispiece.ts";
 import { proseContext } from "./prose-context.ts";
 import { typeset } from "./typeset.ts";
 
 /** Everything a chapter's page is made with: shells at the chapter's default values, and the sheet for its script. */
-export function shellsOf(chapter: Chapter, { aircraft, place }: Known, course: Course) {
-  const worksheet = new Worksheet(chapter, { aircraft, place });
+export function shellsOf(chapter: Chapter, { aircraft, place, technique }: Known, course: Course) {
+  const worksheet = new Worksheet(chapter, { aircraft, place, ...(technique && { technique }) });
   const live = liveAt(chapter, worksheet);
   const prose = proseContext(course, "../", live);
   const holes = proseContext(course, "../");
@@ -44,12 +44,16 @@ export function shellsOf(chapter: Chapter, { aircraft, place }: Known, course: C
     chapter: { name, title },
     given: chapter.given,
     work: chapter.work,
-    aircraft,
-    place,
+    aircraft: factsAlone(aircraft),
+    place: factsAlone(place),
+    technique: factsAlone(technique ?? { title: "", owner: "", facts: {} }),
     exercises,
   };
   return { shells, sheet, live, frontispiece: aboveTheTurn(chapter, worksheet) };
 }
+
+/** What pages need of a school's facts, and no more. */
+const factsAlone = ({ title, owner, facts }: Facts): Facts => ({ title, owner, facts });
 
 const valuesOf = (worksheet: Worksheet) => (name: string) => worksheet.use(name);
 const inLine = (tex: string) => typeset(tex, false);
@@ -57,7 +61,7 @@ const inLine = (tex: string) => typeset(tex, false);
 /** The shell of a live value, its widest text measured over the corners of what a reader can choose. */
 function liveAt(chapter: Chapter, worksheet: Worksheet): (name: string) => string {
   const corners = cornersOf(chapter.given);
-  const scratch = new Worksheet(chapter, { aircraft: worksheet.aircraft, place: worksheet.place });
+  const scratch = new Worksheet(chapter, worksheet);
   const widest = new Map<string, string>();
   for (const corner of corners) {
     scratch.setMany(corner);
@@ -91,9 +95,7 @@ function cornersOf(given: readonly Given[]): Record<string, number>[] {
 
 /** A drawing for the title's margin where the chapter turns: its numbers stand in its caption. */
 function aboveTheTurn({ given }: Chapter, worksheet: Worksheet): string {
-  const [tas, bank] = ["tas", "bank"].map((quantity) => given.find((one) => one.quantity === quantity));
   const rollRate = worksheet.value("aircraft.rollRate");
-  if (!tas || !bank || typeof rollRate !== "number") return "";
-  const caption = `A half turn at ${printed(tas.value, tas)} and ${printed(bank.value, bank)}, seen from above; a mark every 10 s.`;
-  return `<figure class="frontispiece">${frontispiece(tas.value, bank.value, rollRate)}<figcaption>${caption}</figcaption></figure>`;
+  const drawn = typeof rollRate === "number" ? frontispiece(given, rollRate) : "";
+  return drawn && `<figure class="frontispiece">${drawn}</figure>`;
 }

@@ -1,7 +1,8 @@
 import type { Given, Work } from "../cells/chapter.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
 import { Hands, KINDS } from "./live-hand.ts";
-import { liveText, placeOf, troubleText, troubleTitle, valueWords, wider } from "./live-values.ts";
+import { liveText, placeOf, troubleText, troubleTitle, valueWords } from "./live-values.ts";
+import { whenSeen } from "./when-seen.ts";
 
 /**
  * Makes every live value under `root` follow the worksheet, and every given among them change it.
@@ -15,7 +16,8 @@ export function bindLiveValues(root: HTMLElement, worksheet: Worksheet): () => v
   const write = (names: Iterable<string>): void => {
     for (const name of names) {
       const measure = measures.get(name);
-      if (measure) for (const span of spans.get(name) ?? []) follow(span, measure, worksheet);
+      if (!measure) continue;
+      for (const span of spans.get(name) ?? []) whenSeen.update(span, () => follow(span, measure, worksheet));
     }
   };
   write(spans.keys());
@@ -44,18 +46,17 @@ function follow(span: HTMLElement, measure: Given | Work, worksheet: Worksheet):
   if (span.textContent !== text) span.textContent = text;
   span.classList.toggle("trouble", trouble !== undefined);
   if (trouble) span.title = troubleTitle(trouble);
-  else {
-    span.removeAttribute("title");
-    span.dataset["wide"] = wider(span.dataset["wide"] ?? "", text);
-  }
+  else if (span.title) span.removeAttribute("title");
+  const wide = span.dataset["wide"] ?? "";
+  if (!trouble && text.length > wide.length) span.dataset["wide"] = text;
   if (span.dataset["given"] !== undefined && typeof value === "number") followRange(span, value, measure, worksheet);
 }
 
 function followRange(span: HTMLElement, value: number, measure: Given | Work, worksheet: Worksheet): void {
   const { from, to } = worksheet.range(measure.name);
   span.style.setProperty("--at", `${placeOf(value, { from, to })}`);
-  span.setAttribute("aria-valuemin", `${from}`);
-  span.setAttribute("aria-valuemax", `${to}`);
+  if (span.getAttribute("aria-valuemin") !== `${from}`) span.setAttribute("aria-valuemin", `${from}`);
+  if (span.getAttribute("aria-valuemax") !== `${to}`) span.setAttribute("aria-valuemax", `${to}`);
   span.setAttribute("aria-valuenow", `${value}`);
   span.setAttribute("aria-valuetext", valueWords(value, measure));
 }

@@ -4,6 +4,7 @@ import type { WorkingStep } from "../cells/chapter.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
 import { LightElement } from "./light-element.ts";
 import { troubleText } from "./live-values.ts";
+import { whenSeen } from "./when-seen.ts";
 import { workingRows } from "./working-cell.ts";
 import { fillRow } from "./working-rows.ts";
 
@@ -29,14 +30,14 @@ export class WorkingCellElement extends LightElement {
 
   #subscribe(): void {
     this.#unsubscribe?.();
-    this.#unsubscribe = this.worksheet?.subscribe(() => this.#fill());
+    this.#unsubscribe = this.worksheet?.subscribe(() => whenSeen.update(this, () => this.#fill()));
     this.#fill();
   }
 
   #fill(): void {
     if (!this.worksheet) return;
     const steps = JSON.parse(this.dataset["steps"] ?? "[]") as WorkingStep[];
-    for (const [step, rows] of workingRows(steps, (name) => this.worksheet?.value(name)).entries()) {
+    for (const [step, rows] of workingRows(steps, (name) => this.worksheet?.use(name)).entries()) {
       const items = this.querySelectorAll<HTMLElement>(`[data-step="${step}"]`);
       for (const [at, item] of items.entries()) {
         if (rows instanceof OutOfRange) fillRow(item, troubleRow(rows, at === items.length - 1));

@@ -11,7 +11,8 @@ function drawAnew(tas: number): void {
     const figure = figureNamed(cell.dataset["figure"]!)!;
     const state = { values: { tas, bank: 15 }, kept: undefined, aircraft };
     const drawing = drawFigure(figure, state, { width: 580, id: `anew-${i}`, document });
-    cell.querySelector(".plot svg.drawing")!.replaceWith(drawing);
+    const shown = [...cell.querySelectorAll(".plot svg.drawing")].find((one) => one.getClientRects().length > 0);
+    shown!.replaceWith(drawing);
   }
 }
 

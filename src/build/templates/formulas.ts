@@ -1,9 +1,9 @@
 import { catalogue, type Formula, topics } from "../../calc/index.ts";
 import { type Kind, kindSample, kindWords } from "../../widgets/formula-cell/kind.ts";
-import { formulaShell } from "../../widgets/formula-cell/shell.ts";
+import { formulaShell, proseHtml } from "../../widgets/formula-cell/shell.ts";
 import { topicTitles } from "../../widgets/formula-cell/topics.ts";
 import { workingTex } from "../../widgets/formula-cell/working-tex.ts";
-import { attribute, type Page, page } from "../page.ts";
+import { type Page, page } from "../page.ts";
 import { fontsFor, typeset } from "../typeset.ts";
 
 /** The formula sheet: every formula of the catalogue by topic, its range and source beside it. */
@@ -25,7 +25,7 @@ ${head(formulas.length)}
 ${search(formulas.length)}
 <details class="only-narrow in-chapter"><summary>Topics</summary>${topicList()}</details>
 <div class="all">${sections.join("\n")}
-<section class="numbered-sources" aria-label="Sources"><h2>Sources</h2><p>${sources.map((source, at) => `<b>${at + 1}</b> ${attribute(source)}`).join("; ")}.</p><p><b>Ground study only.</b> Not for flight planning or use in flight. The flight manual, local rules and a licensed instructor decide. Hoodwork ${version}.</p></section></div>
+<section class="numbered-sources" aria-label="Sources"><h2>Sources</h2><p>${sources.map((source, at) => `<b>${at + 1}</b> ${proseHtml(source)}`).join("; ")}.</p><p><b>Ground study only.</b> Not for flight planning or use in flight. The flight manual, local rules and a licensed instructor decide. Hoodwork ${version}.</p></section></div>
 </article>
 </main>`;
   return page(
@@ -56,8 +56,8 @@ const topicList = (): string =>
 
 const meanings: Readonly<Record<Kind, string>> = {
   exact: "geometry or kinematics, under what is assumed",
-  model: "a named physical model; within what it holds for",
-  rule: "made for the head; its error stands in the calculator",
+  model: "a named physical model, within the range stated",
+  rule: "reckoned in the head; the calculator shows its error",
 };
 
 const head = (count: number): string => `<header class="title wide">
