@@ -24,6 +24,7 @@ for (const width of [1280, 390]) {
   test(`the sheet at ${width} px has nothing that axe objects to`, async ({ page }) => {
     await page.setViewportSize({ width, height: 800 });
     await page.goto(path);
+    await cell(page, "holdEntry").scrollIntoViewIfNeeded();
     await page.waitForLoadState("networkidle");
     // One topic stands for all, with the widest equations: seventeen thousand elements would take axe a minute.
     const axe = new AxeBuilder({ page });
@@ -42,6 +43,16 @@ test.describe("without scripts", () => {
     await expect(cell(page, "turnRadius").locator(".katex-html").first()).toBeVisible();
     await expect(page.locator("main :is(button, input):visible")).toHaveCount(0);
   });
+});
+
+test("an address with a formula's name shows that formula at the top, wherever it stands on the sheet", async ({
+  page,
+}) => {
+  for (const name of ["turnRadius", "holdEntry", "feltRate"]) {
+    await page.goto("about:blank");
+    await page.goto(`${path}#${name}`);
+    await expect.poll(async () => Math.round((await cell(page, name).boundingBox())!.y)).toBe(80);
+  }
 });
 
 test.describe("the search", () => {

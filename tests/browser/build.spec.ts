@@ -2,12 +2,14 @@ import { spawnSync } from "node:child_process";
 import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { afterAll, beforeAll, expect, test } from "vitest";
+import { expect, test } from "@playwright/test";
 
 const root = resolve(import.meta.dirname, "../..");
 let copy = "";
 
-beforeAll(() => {
+test.describe.configure({ mode: "serial", timeout: 120_000 });
+
+test.beforeAll(() => {
   copy = mkdtempSync(join(tmpdir(), "hoodwork-"));
   for (const name of ["chapters", "src", "public", "package.json", "tsconfig.json", "vite.config.ts"]) {
     cpSync(join(root, name), join(copy, name), { recursive: true });
@@ -17,7 +19,7 @@ beforeAll(() => {
   writeFileSync(join(copy, "dist/index.html"), "the last good build");
 });
 
-afterAll(() => rmSync(copy, { recursive: true, force: true }));
+test.afterAll(() => rmSync(copy, { recursive: true, force: true }));
 
 const run = (...words: string[]) => spawnSync("node", ["src/build/run.mjs", ...words], { cwd: copy, encoding: "utf8" });
 
@@ -37,7 +39,7 @@ test("build lists all three mistakes of a chapter with line and mend, exits 1 an
     expect(stderr).toMatch(new RegExp(`chapters/turning\\.md:${line}:\\d+ .*${wrong}`));
   }
   expect(readFileSync(join(copy, "dist/index.html"), "utf8")).toBe("the last good build");
-}, 60_000);
+});
 
 test("chapters --json counts what the chapters hold and lists no problem", () => {
   const { status, stdout } = run("chapters", "--json");
@@ -46,7 +48,7 @@ test("chapters --json counts what the chapters hold and lists no problem", () =>
   expect(counts.problems).toEqual([]);
   expect(counts.figures).toMatchObject({ "turn-rate-radius": 1, "rate-one-rules": 1 });
   expect(Object.keys(counts.exercises.byKind)).toEqual(expect.arrayContaining(["choice", "number", "order"]));
-}, 60_000);
+});
 
 test("build replaces the last build when it is whole", () => {
   const { status, stderr } = run("build");
@@ -54,4 +56,4 @@ test("build replaces the last build when it is whole", () => {
   expect(status).toBe(0);
   expect(readFileSync(join(copy, "dist/index.html"), "utf8")).toContain("Turning by numbers");
   expect(existsSync(join(copy, "dist.new"))).toBe(false);
-}, 120_000);
+});
