@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { builtIn } from "../cells/course.ts";
 
 /** A page of the workbook before Vite has put its scripts and styles in place. */
 export interface Page {
@@ -25,14 +26,18 @@ interface PageParts {
   readonly sheet?: unknown;
 }
 
-/** Sets what the reader chose before the first paint; with its hash in the policy no other inline script runs. */
-const beforePaint =
-  '(d=>{try{let s=JSON.parse(localStorage.getItem("hoodwork.settings"))||{};for(let k of["theme","words"])s[k]&&/^[a-z]+$/.test(s[k])&&(d.dataset[k]=s[k])}catch{}})(document.documentElement)';
+/**
+ * Sets what the reader chose, and whether she has a school of her own, before the first paint: 500 bytes at most. With its hash in the policy no other inline script runs.
+ */
+export const beforePaint =
+  '(d=>{try{localStorage.getItem("hoodwork.school")&&(d.dataset.own="");let s=JSON.parse(localStorage.getItem("hoodwork.settings"))||{};for(let k of["theme","words"])s[k]&&/^[a-z]+$/.test(s[k])&&(d.dataset[k]=s[k])}catch{}})(document.documentElement)';
 
 const navigation = [
   { name: "Contents", path: "index.html" },
   { name: "Formulas", path: "formulas.html" },
+  { name: "Error atlas", path: "atlas.html" },
   { name: "Glossary", path: "glossary.html" },
+  { name: "Aircraft", path: "aircraft.html" },
 ];
 
 /** The whole page: head, mast, main and the foot that every page carries. */
@@ -66,12 +71,16 @@ ${fontLinks(parts.mathFonts ?? [])}<link rel="icon" href="${root}icon.svg" type=
 </header>
 <div class="bound"></div>
 ${parts.main}
-<footer class="foot"><p><b>Ground study only</b><span>Not for flight planning or use in flight. The flight manual, local rules and a licensed instructor decide.</span><span>Hoodwork ${version}</span></p></footer>
+<footer class="foot">${whoseLine(root)}<p><b>Ground study only</b><span>Not for flight planning or use in flight. The flight manual, local rules and a licensed instructor decide.</span><span>Hoodwork ${version}</span></p></footer>
 ${parts.sheet === undefined ? "" : `<script type="application/json" id="sheet">${json(parts.sheet)}</script>\n`}</body>
 </html>
 `;
   return { path: parts.path, html };
 }
+
+/** Whose numbers and words the page shows. */
+const whoseLine = (root: string): string =>
+  `<p class="whose"><b>Numbers</b><span data-part="whose">${attribute(builtIn.aircraft.owner)}</span><a href="${root}aircraft.html">Change</a><span class="soft">Words: <span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></span></p>`;
 
 /** Text for an attribute in double quotes. */
 export const attribute = (text: string): string =>

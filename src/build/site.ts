@@ -3,6 +3,8 @@ import { join } from "node:path";
 import { builtIn } from "../cells/course.ts";
 import { readFolder, reportOf } from "./chapters-folder.ts";
 import type { Page } from "./page.ts";
+import { aircraftPage } from "./templates/aircraft.ts";
+import { atlasPage } from "./templates/atlas.ts";
 import { chapterPage } from "./templates/chapter.ts";
 import { contentsPage } from "./templates/contents.ts";
 import { formulasPage } from "./templates/formulas.ts";
@@ -28,7 +30,9 @@ export async function readSite(root: string): Promise<Site> {
   const pages = [
     contentsPage(shown, builtIn.aircraft, version),
     formulasPage(version),
+    atlasPage(builtIn, version),
     glossaryPage(shown, version),
+    ...aircraftPage(version),
     ...readable.flatMap((chapter) => [
       chapterPage(chapter, numbers.indexOf(chapter.meta.name) + 1, shown, builtIn, version),
       notesPage(chapter, shown, builtIn, version),

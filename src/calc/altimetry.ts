@@ -42,7 +42,7 @@ const SEA_LEVEL = 15;
 export function settingError(set: Hectopascals, actual: Hectopascals): Feet {
   within(SETTING, set);
   within(ACTUAL, actual);
-  return isaAltitude(actual) - isaAltitude(set) + 0;
+  return isaAltitude(actual) - isaAltitude(set);
 }
 
 /**

@@ -86,7 +86,6 @@ export function compassAccelerating(heading: Degrees, dip: Degrees, acceleration
 export function rollOutReading(target: Degrees, turn: Turns, dip: Degrees, bank: Degrees, lead: Degrees): Degrees {
   within(TARGET, target);
   oneOf("turn", TURNS, turn);
-  within(DIP, dip);
   within(BANK, bank);
   within(ROLL_OUT_LEAD, lead);
   const side = turn === "right" ? 1 : -1;

@@ -49,12 +49,12 @@ export function abeamDuringTurn(pattern: Pattern, leg: Leg): number {
     const outboundSpeed = -(speed * Math.cos(leg.heading) + windAlong);
     return outboundSpeed > 0 ? -atWingsLevel / outboundSpeed : 0;
   }
-  const farthest = Math.acos(-windAlong / speed);
-  const passed = crossing(along, farthest - correction, Math.min(turn, 2 * Math.PI - farthest - correction));
+  const farthest = Math.acos(-windAlong / speed) - correction;
+  const passed = crossing(along, farthest, turn);
   return (turn - passed) / rate;
 }
 
-/** Where a falling function of one variable passes zero, halving from a place before to a place behind. */
+/** Where a function that is positive before and negative behind passes zero once between, by halving. */
 function crossing(f: (x: number) => number, before: number, behind: number): number {
   let [low, high] = [before, behind];
   for (let i = 0; i < 60; i++) {

@@ -36,7 +36,7 @@ export interface Trim {
  *
  * Load n = pull × (V / trim speed)²; drag grows with (V / trim speed)², its induced share with the square of the pull.
  */
-export function pointMass({ trimSpeed, liftOverDrag = 10, inducedShare = 0.5 }: Trim, controls: Controls): Derivative {
+export function pointMass({ trimSpeed, liftOverDrag, inducedShare }: Required<Trim>, controls: Controls): Derivative {
   const trim = metresPerSecond(trimSpeed);
   const { bank, pull, thrust } = controls;
   const dragGrowth = 1 - inducedShare + inducedShare * pull ** 2;

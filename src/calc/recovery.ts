@@ -131,7 +131,7 @@ export function recoveryCost(recovery: Recovery): {
     altitudeLost: -Math.min(...points.map(({ altitude }) => altitude)) + 0,
     highestSpeed: Math.max(...points.map(({ tas }) => tas)),
     highestLoad: Math.max(...points.map(({ load }) => load)),
-    time: points.at(-1)?.time ?? 0,
+    time: points.at(-1)!.time,
   };
 }
 

@@ -55,9 +55,9 @@ export interface SpiralPoint {
  * @throws {OutOfRange} outside the limits of Spiral
  * @source balance of forces along and across the path, and φ₀ · 2^(t/T)
  */
-export function spiralPath(spiral: Spiral): SpiralPoint[] {
-  const { bank, trimSpeed, doublingTime = 20, time, step = 0.1 } = spiral;
-  check(spiral);
+export function spiralPath(given: Spiral): SpiralPoint[] {
+  const spiral = checked(given);
+  const { bank, trimSpeed, doublingTime, time, step } = spiral;
   const growing = growingBank(bank, doublingTime);
   const steepestAt = timeToSteepest(bank, doublingTime);
   const rates = pointMass(spiral, { bank: growing, pull: 1, thrust: 1 });
@@ -92,7 +92,7 @@ export function spiralDive(
   return spiralPath({ trimSpeed, bank, time, doublingTime, liftOverDrag }).at(-1)!;
 }
 
-function check(spiral: Spiral): void {
+function checked(spiral: Spiral): Required<Spiral> {
   const { bank, trimSpeed, doublingTime = 20, time, liftOverDrag = 10, inducedShare = 0.5, step = 0.1 } = spiral;
   within(TRIM_SPEED, trimSpeed);
   within(SPIRAL_BANK, bank);
@@ -101,6 +101,7 @@ function check(spiral: Spiral): void {
   within(GLIDE_RATIO, liftOverDrag);
   within(INDUCED_SHARE, inducedShare);
   within(STEP, step);
+  return { bank, trimSpeed, doublingTime, time, liftOverDrag, inducedShare, step };
 }
 
 function point({ time, state }: Instant, bank: Degrees, turning: number, trimSpeed: Knots): SpiralPoint {
@@ -109,11 +110,11 @@ function point({ time, state }: Instant, bank: Degrees, turning: number, trimSpe
     time,
     bank,
     tas: knots(V),
-    pathAngle: degrees(γ) + 0,
-    turned: degrees(ψ) + 0,
-    altitude: feet(height) + 0,
-    verticalSpeed: feet(V * Math.sin(γ)) * 60 + 0,
-    turnRate: degrees(turning) + 0,
+    pathAngle: degrees(γ),
+    turned: degrees(ψ),
+    altitude: feet(height),
+    verticalSpeed: feet(V * Math.sin(γ)) * 60,
+    turnRate: degrees(turning),
     load: loadAt(V, trimSpeed, 1),
   };
 }

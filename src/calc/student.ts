@@ -5,7 +5,7 @@ const NORMAL = 1.959964;
 
 /**
  * Half-width of a two-sided 95 % interval in standard errors: tabulated up to ten degrees of freedom, beyond by its
- * expansion about the normal distribution, good to 0.0005.
+ * expansion about the normal distribution, good to 0.0002.
  *
  * @param degreesOfFreedom readings less fitted constants, at least 1
  */

@@ -60,9 +60,9 @@ export const quantities = {
   pitchError: { label: "Pitch error", unit: "deg", from: 0.5, to: 5, step: 0.5, digits: 1 },
   tolerance: { label: "Tolerance", unit: "ft", from: 10, to: 500, step: 10, digits: 0 },
   altitudeTolerance: { label: "Tolerance, altitude", unit: "ft", from: 5, to: 500, step: 5, digits: 0 },
-  headingTolerance: { label: "Tolerance, heading", unit: "deg", from: 0.5, to: 30, step: 0.5, digits: 1 },
-  speedTolerance: { label: "Tolerance, airspeed", unit: "kt", from: 0.5, to: 20, step: 0.5, digits: 1 },
-  bankTolerance: { label: "Tolerance, bank", unit: "deg", from: 0.1, to: 10, step: 0.1, digits: 1 },
+  headingTolerance: { label: "Tolerance, heading", unit: "deg", from: 0.5, to: 30, step: 0.5, digits: 0 },
+  speedTolerance: { label: "Tolerance, airspeed", unit: "kt", from: 0.5, to: 20, step: 0.5, digits: 0 },
+  bankTolerance: { label: "Tolerance, bank", unit: "deg", from: 0.1, to: 10, step: 0.1, digits: 0 },
   verticalSpeedTolerance: {
     label: "Tolerance, vertical speed",
     unit: "ft/min",
@@ -71,10 +71,10 @@ export const quantities = {
     step: 10,
     digits: 0,
   },
-  distanceTolerance: { label: "Tolerance, distance", unit: "NM", from: 0.1, to: 5, step: 0.1, digits: 1 },
-  trackTolerance: { label: "Tolerance, track or drift", unit: "deg", from: 0.1, to: 10, step: 0.1, digits: 1 },
+  distanceTolerance: { label: "Tolerance, distance", unit: "NM", from: 0.1, to: 5, step: 0.1, digits: 0 },
+  trackTolerance: { label: "Tolerance, track or drift", unit: "deg", from: 0.1, to: 10, step: 0.1, digits: 0 },
   timeTolerance: { label: "Tolerance, time", unit: "s", from: 1, to: 60, step: 1, digits: 0 },
-  minutesTolerance: { label: "Tolerance, time to a station", unit: "min", from: 0.1, to: 10, step: 0.1, digits: 1 },
+  minutesTolerance: { label: "Tolerance, time to a station", unit: "min", from: 0.1, to: 10, step: 0.1, digits: 0 },
   time: { label: "Time", unit: "s", from: 0, to: 600, step: 5, digits: 0 },
 } as const satisfies Record<string, QuantityEntry>;
 

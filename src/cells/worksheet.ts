@@ -15,7 +15,7 @@ export interface Sheet {
 export interface WorksheetOptions {
   readonly aircraft: Facts;
   readonly place: Facts;
-  readonly technique?: Facts;
+  readonly technique?: Facts | undefined;
   /** When to tell listeners; at once where left out. A page passes requestAnimationFrame. */
   readonly schedule?: (run: () => void) => void;
   readonly formulas?: readonly Formula[];
@@ -33,6 +33,7 @@ export class Worksheet {
   readonly work: readonly Work[];
   readonly aircraft: Facts;
   readonly place: Facts;
+  readonly technique: Facts | undefined;
   readonly #givens: ReadonlyMap<string, Given>;
   readonly #work: readonly { readonly name: string; readonly node: Node }[];
   readonly #formulas: readonly Formula[];
@@ -54,6 +55,7 @@ export class Worksheet {
     this.work = work;
     this.aircraft = aircraft;
     this.place = place;
+    this.technique = technique;
     this.#givens = new Map(given.map((each) => [each.name, each]));
     this.#work = work.map(({ name, is }) => ({ name, node: parseExpression(is) }));
     this.#formulas = formulas;

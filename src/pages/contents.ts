@@ -1,3 +1,5 @@
+import { bindWhose } from "./school.ts";
 import { bindShade } from "./shade.ts";
 
 bindShade();
+bindWhose();

@@ -9,5 +9,6 @@ export interface BuiltSheet {
   readonly work: readonly Work[];
   readonly aircraft: Facts;
   readonly place: Facts;
+  readonly technique: Facts;
   readonly exercises: readonly BuiltExercise[];
 }

@@ -1,3 +1,4 @@
+import type { PropertyValues } from "lit";
 import type { Facts } from "../cells/known.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
 import type { Figure, FigureState, Readout, Shown } from "./figure.ts";
@@ -50,7 +51,8 @@ export class FigureCellElement extends LightElement {
     if (this.#left.signal.aborted) this.#start();
   }
 
-  protected override updated(): void {
+  protected override updated(changed: PropertyValues): void {
+    if (changed.get("facts")) this.#followed = "another aircraft";
     this.#start();
   }
 
@@ -68,7 +70,7 @@ export class FigureCellElement extends LightElement {
 
   #start(): void {
     const { worksheet, facts } = this;
-    this.#figure = figureNamed(this.dataset["figure"] ?? "");
+    this.#figure = figureNamed(this.dataset["figure"] ?? "", JSON.parse(this.dataset["options"] ?? "{}"));
     if (!worksheet || !facts || !this.#figure) return;
     this.#left.abort();
     this.#left = new AbortController();
@@ -160,10 +162,16 @@ export class FigureCellElement extends LightElement {
     if (this.#shown) {
       this.#write(this.#shown);
       this.#live!.show(this.#shown);
-    } else for (const now of this.querySelectorAll(".readings .now")) writeNumber(now, { number: "—", unit: "" });
+    } else this.#writeNothing();
   }
 
-  #write({ readouts, description, kept }: Shown): void {
+  #writeNothing(): void {
+    for (const now of this.querySelectorAll(".readings .now")) writeNumber(now, { number: "—", unit: "" });
+    this.querySelector('[data-part="answer"]')?.replaceChildren();
+  }
+
+  #write({ readouts, description, kept, answer }: Shown): void {
+    if (answer !== undefined) say(this.partNamed("answer"), answer);
     say(this.partNamed("description"), description);
     this.partNamed("kept").hidden = !kept;
     say(this.partNamed("kept-words"), kept);
@@ -174,8 +182,9 @@ export class FigureCellElement extends LightElement {
   }
 
   #writeNotice(): void {
-    const built =
-      this.#failed && this.#shown ? "The live drawing could not be loaded: it still shows the first values." : "";
+    // Under another owner's numbers the built drawing stays out of sight.
+    const stands = this.dataset["owner"] === undefined ? "" : ": it still shows the first values";
+    const built = this.#failed && this.#shown ? `The live drawing could not be loaded${stands}.` : "";
     const words = [this.#outside ?? this.#shown?.notice ?? this.partNamed("notice").textContent, built]
       .filter(Boolean)
       .join(" ");
@@ -186,9 +195,8 @@ export class FigureCellElement extends LightElement {
   #tell(): void {
     requestAnimationFrame(() => {
       const readouts = this.#shown?.readouts.map(({ label, number, spokenUnit }) => `${label} ${number} ${spokenUnit}`);
-      this.partNamed("said").textContent = [readouts?.join(", "), this.partNamed("notice").textContent]
-        .filter(Boolean)
-        .join(". ");
+      const told = [readouts?.join(", "), this.#shown?.answer, this.partNamed("notice").textContent];
+      this.partNamed("said").textContent = told.filter(Boolean).join(" ");
     });
   }
 
@@ -243,7 +251,7 @@ export class FigureCellElement extends LightElement {
       title: `Figure ${this.dataset["number"]}: ${this.partNamed("title").textContent}`,
       values: values.join(", ") + (this.#shown?.kept ? `; kept: ${this.#shown.kept}` : ""),
       aircraft: this.facts!.owner,
-      model: this.#figure!.model(this.facts!),
+      model: [this.#shown?.answer, this.#figure!.model(this.facts!)].filter(Boolean).join(" "),
       date: this.clock().toISOString().slice(0, 10),
     };
   }

@@ -44,6 +44,7 @@ function field(value: string | number | null): string {
 
 const INHERITED = [
   "fill",
+  "fill-opacity",
   "stroke",
   "stroke-width",
   "stroke-dasharray",

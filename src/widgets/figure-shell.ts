@@ -1,12 +1,12 @@
 import type { FigureCell, Given } from "../cells/chapter.ts";
-import { figures } from "../cells/figures.ts";
+import { chosenOf, type FigureSignature, figures } from "../cells/figures.ts";
 import type { Facts } from "../cells/known.ts";
 import { unitSign, unitWords } from "../cells/printed.ts";
 import { drawFigure } from "./drawing/index.ts";
 import { escaped } from "./escaped.ts";
 import type { Figure, FigureState, Readout } from "./figure.ts";
 import { rangeTicks, typedText } from "./figure-scale.ts";
-import { figuresByName } from "./figures.ts";
+import { figureNamed } from "./figures.ts";
 
 /** Widths of the two first drawings, px; a container query shows one. */
 export const DRAWN = { wide: 580, narrow: 350 } as const;
@@ -23,8 +23,8 @@ export interface FigureParts {
 
 /** The whole figure at the chapter's own values: it reads without scripts, and the element brings it to life. */
 export function figureShell(cell: FigureCell, { given, aircraft, see, document }: FigureParts): string {
-  const figure = figuresByName[cell.name as keyof typeof figuresByName] as Figure;
-  const title = figures.find(({ name }) => name === cell.name)!.title;
+  const figure: Figure = figureNamed(cell.name, cell.options)!;
+  const { title } = chosenOf(signatureOf(cell.name), cell.options);
   const needed = figure.needs.map((need) => ({ need, given: givenFor(need, given) }));
   const values = Object.fromEntries(needed.map(({ need, given: { value } }) => [need, value]));
   const state: FigureState = { values, aircraft };
@@ -34,7 +34,7 @@ export function figureShell(cell: FigureCell, { given, aircraft, see, document }
     const svg = drawFigure(figure, state, { width: DRAWN[which], id: `${cell.id}-${which}`, document });
     return `<div class="drawn-${which}">${svg.outerHTML}</div>`;
   };
-  return `<figure-cell id="${id}" data-figure="${escaped(cell.name)}" data-number="${cell.number}" data-owner="${escaped(aircraft.owner)}">
+  return `<figure-cell id="${id}" data-figure="${escaped(cell.name)}" ${optionsHtml(cell)}data-number="${cell.number}" data-owner="${escaped(aircraft.owner)}">
 <figure class="figure wide" data-part="figure" aria-labelledby="${id}-title">
 <p class="head label" id="${id}-title"><b>Figure ${cell.number}</b><span class="soft" data-part="title">${escaped(title)}</span></p>
 <div class="plot" data-part="plot" role="img" aria-labelledby="${id}-title" aria-describedby="${id}-shows">${drawing("wide")}${drawing("narrow")}</div>
@@ -45,7 +45,7 @@ ${needed.map((one) => controlHtml(id, one.need, one.given)).join("\n")}
 <p class="kept needs-script" data-part="kept" hidden><span class="dots">kept: <span data-part="kept-words"></span></span><button type="button" class="said" data-part="let-go">Let go</button></p>
 </div>
 <div class="under">
-<p class="notice-line" data-part="notice">${escaped(shown.notice)}</p>
+${shown.answer === undefined ? "" : `<p class="answer of-aircraft" data-part="answer">${escaped(shown.answer)}</p>\n`}<p class="notice-line" data-part="notice">${escaped(shown.notice)}</p>
 <p class="hidden-words" role="status" data-part="said"></p>
 ${toolsHtml(id)}
 <div class="table-slot" data-part="table"></div>
@@ -54,6 +54,12 @@ ${toolsHtml(id)}
 </figure>
 </figure-cell>`;
 }
+
+const signatureOf = (name: string): FigureSignature => figures.find((one) => one.name === name)!;
+
+/** What the element must know of the cell's options, so that it finds the same figure. */
+const optionsHtml = ({ options }: FigureCell): string =>
+  Object.keys(options).length === 0 ? "" : `data-options="${escaped(JSON.stringify(options))}" `;
 
 /** The given a figure takes for one of its needs: of that name, or else the first of that quantity. */
 export function givenFor(need: string, given: readonly Given[]): Given {

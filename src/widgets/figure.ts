@@ -29,6 +29,8 @@ export interface Shown {
   readonly notice: string;
   /** What is kept, in short: '120 kt, 15°'. */
   readonly kept: string;
+  /** What the figure is there to answer, in a sentence or three beneath its drawing, where it has such an answer. */
+  readonly answer?: string;
   /** What the drawing shows, in a sentence or two, for those who don't see it. */
   readonly description: string;
   readonly table: () => FigureTable;

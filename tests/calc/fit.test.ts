@@ -107,6 +107,16 @@ describe("fitLag", () => {
     );
   });
 
+  // One reading calls for 0.3 s, the other for 140 s: the squares have a valley at each, a hill between.
+  test("finds the deeper of two valleys", () => {
+    const readings = (early: number, late: number) => [
+      { time: 1, shown: early },
+      { time: 15, shown: late },
+    ];
+    expect(fitLag(500, readings(490, 100)).value).toBeLessThan(1);
+    expect(fitLag(500, readings(400, 10)).value).toBeGreaterThan(50);
+  });
+
   test("holds the true time constant in its interval nineteen times of twenty, never from below zero", () => {
     const random = noise(11);
     const trials = 1000;
@@ -145,25 +155,28 @@ test.each([
 describe("studentNinetyFive", () => {
   // Student's t, two-sided 95 %, as any book of tables prints it.
   test.each([
-    [1, 12.706],
-    [2, 4.303],
-    [3, 3.182],
-    [4, 2.776],
-    [5, 2.571],
-    [6, 2.447],
-    [7, 2.365],
+    [1, 12.7062],
+    [2, 4.3027],
+    [3, 3.1824],
+    [4, 2.7764],
+    [5, 2.5706],
+    [6, 2.4469],
+    [7, 2.3646],
     [8, 2.306],
-    [9, 2.262],
-    [10, 2.228],
-    [11, 2.201],
-    [12, 2.179],
-    [15, 2.131],
+    [9, 2.2622],
+    [10, 2.2281],
+    [15, 2.1314],
     [20, 2.086],
-    [30, 2.042],
-    [60, 2.0],
-    [120, 1.98],
+    [30, 2.0423],
+    [60, 2.0003],
+    [120, 1.9799],
   ])("at %d degrees of freedom meets the printed %d", (degreesOfFreedom, printed) => {
-    expect(Math.abs(studentNinetyFive(degreesOfFreedom) - printed)).toBeLessThanOrEqual(0.0005);
+    expect(Math.abs(studentNinetyFive(degreesOfFreedom) - printed)).toBeLessThanOrEqual(0.00005);
+  });
+
+  test("errs by no more than 0.0002 where the table ends", () => {
+    expect(Math.abs(studentNinetyFive(11) - 2.201)).toBeLessThanOrEqual(0.0002);
+    expect(Math.abs(studentNinetyFive(12) - 2.1788)).toBeLessThanOrEqual(0.0002);
   });
 
   test("falls to the normal distribution's", () => {

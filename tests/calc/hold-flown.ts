@@ -18,7 +18,7 @@ export function flown(hold: Hold, leg: { readonly heading: number; readonly time
   let abeam = 0;
   const ahead = () => at.north * Math.cos(inbound * RADIAN) + at.east * Math.sin(inbound * RADIAN);
   const fly = (from: number, change: number, time: number) => {
-    const pieces = 4000;
+    const pieces = 2000;
     for (let i = 0; i < pieces; i++) {
       const before = ahead();
       const heading = (from + ((i + 0.5) / pieces) * change) * RADIAN;
@@ -28,7 +28,8 @@ export function flown(hold: Hold, leg: { readonly heading: number; readonly time
         north: at.north + (tas * Math.cos(heading) - windSpeed * Math.cos(windFrom * RADIAN)) * hours,
         east: at.east + (tas * Math.sin(heading) - windSpeed * Math.sin(windFrom * RADIAN)) * hours,
       };
-      if (before > 0 && ahead() <= 0) abeam = at.time;
+      const after = ahead();
+      if (before > 0 && after <= 0) abeam = at.time + ((time / pieces) * after) / (before - after);
     }
   };
   fly(headingIn, side * first, first / rate);

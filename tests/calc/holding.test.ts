@@ -75,7 +75,7 @@ describe("holdOutbound", () => {
     fc.assert(
       fc.property(flyable, (given) => {
         const out = holdOutbound(given)!;
-        expect(out.timeFromAbeam).toBeCloseTo(flown(given, out).fromAbeam, 1);
+        expect(out.timeFromAbeam).toBeCloseTo(flown(given, out).fromAbeam, 2);
       }),
     );
   });
@@ -151,6 +151,17 @@ describe("holdOutbound", () => {
     const out = holdOutbound(given)!;
     expect(Math.abs(shortestTurn(0, out.heading))).toBeLessThan(90);
     expect(flown(given, out).gap).toBeLessThan(0.001);
+  });
+
+  // Straight down the course neither turn takes any time at first: the leg starts where the fix is, flown upwind.
+  test("counts from wings level where the fix is never abeam", () => {
+    const out = holdOutbound(hold({ windSpeed: 40 }))!;
+    expect(out).toEqual({ heading: 0, time: expect.closeTo(36, 9), timeFromAbeam: expect.closeTo(36, 9) });
+  });
+
+  test("takes the slowest of turns, whose drift needs the longest of legs", () => {
+    const slow = hold({ windFrom: 180, windSpeed: 10, rate: 0.5 });
+    expect(flown(slow, holdOutbound(slow)!).gap).toBeLessThan(0.001);
   });
 
   test("has no answer in a wind as strong as the true airspeed, or where the course cannot be held", () => {

@@ -66,6 +66,7 @@ describe("levelOffPath", () => {
   test.each([
     { verticalSpeed: 40_000 },
     { extraLoad: 0 },
+    { extraLoad: 0, lead: 50 },
     { extraLoad: 5.1 },
     { lead: -1 },
     { lead: 20_001 },

@@ -139,6 +139,7 @@ describe("turnInWind", () => {
     expect(turnInWind(10, 90, 90, -3, 200, 20)).toEqual(turnInWind(10, 90, 90, 3, 200, 20));
     expect(turnInWind(10, 0, 90, 3, 200, 20)).toEqual({ north: 0, east: 0, time: 0 });
     expect(() => turnInWind(10, 90, 90, 0, 200, 20)).toThrow(OutOfRange);
+    expect(turnInWind(10, 90, 90, 0.5, 200, 20).time).toBe(180);
   });
 });
 

@@ -1,16 +1,7 @@
 import { readdirSync } from "node:fs";
 import { expect, test } from "vitest";
 import { bankForRate, convert, isaTemperature, trueAirspeed } from "../../src/calc/index.ts";
-import {
-  builtIn,
-  builtInCourse,
-  builtInProblems,
-  dunlin,
-  readAircraft,
-  readCourse,
-  readGlossary,
-  readPlace,
-} from "../../src/cells/course.ts";
+import { builtIn, builtInCourse, builtInProblems, readCourse, readGlossary } from "../../src/cells/course.ts";
 import { fragments } from "./fixtures/hostile.ts";
 
 const chapters = builtInCourse.parts.flatMap((part) => part.chapters);
@@ -33,7 +24,7 @@ test("builtInCourse calls written exactly the chapters that have a file", () => 
   expect(builtIn.chapters.map((name) => `${name}.md`).toSorted()).toEqual(files.toSorted());
 });
 
-test("dunlin's numbers agree with each other", () => {
+test("builtIn.aircraft's numbers agree with each other", () => {
   expect(fact("stall")).toBeLessThan(fact("approach"));
   expect(fact("climb")).toBeLessThan(fact("neverExceed"));
   expect(fact("phases.descent.verticalSpeed")).toBe(-fact("descentRate"));
@@ -43,13 +34,13 @@ test("dunlin's numbers agree with each other", () => {
   expect(bankForRate(fact("cruise"), 3)).toBeLessThan(fact("bankLimit"));
 });
 
-test("dunlin's cruise is the true airspeed of what its needle shows, to half a knot", () => {
+test("builtIn.aircraft's cruise is the true airspeed of what its needle shows, to half a knot", () => {
   const altitude = fact("cruiseAltitude");
   const tas = trueAirspeed(fact("cruiseIas"), altitude, isaTemperature(altitude));
   expect(Math.abs(tas - fact("cruise"))).toBeLessThanOrEqual(0.5);
 });
 
-test("dunlin's pitch, path and speed fit one wing: incidence follows the inverse square of the speed", () => {
+test("builtIn.aircraft's pitch, path and speed fit one wing: incidence follows the inverse square of the speed", () => {
   const phases = ["climb", "cruise", "slowCruise", "descent", "approach"];
   const knots = (feetPerMinute: number) => convert(feetPerMinute, "ft/min", "kt");
   const incidence = phases.map((phase) => {
@@ -65,17 +56,6 @@ test("dunlin's pitch, path and speed fit one wing: incidence follows the inverse
   }
 });
 
-test("dunlin names what drives each instrument", () => {
-  expect(dunlin.drives).toEqual({
-    attitude: "vacuum",
-    heading: "vacuum",
-    turn: "electrical",
-    airspeed: "pitot-static",
-    altitude: "static",
-    verticalSpeed: "static",
-  });
-});
-
 test("builtIn defines every term's forms so that one word never stands for two terms", () => {
   const keys = new Map<string, string>();
   for (const { key, british, american, forms } of builtIn.terms) {
@@ -85,35 +65,6 @@ test("builtIn defines every term's forms so that one word never stands for two t
     }
   }
   expect(builtIn.terms.length).toBeGreaterThanOrEqual(25);
-});
-
-const numbers = `title: Dunlin\nowner: Dunlin, Saltmarsh Flying Club\nnumbers:\n${Object.entries(dunlin.facts)
-  .filter(([key]) => !key.startsWith("phases"))
-  .map(([key, { value, unit }]) => `  ${key}: ${value} ${unit}\n`)
-  .join("")}phases: {}\ndrives: {}\n`;
-
-test("readAircraft reads a file with the numbers that are needed, and no phase", () => {
-  const { value, problems } = readAircraft(numbers, "x.yaml");
-  expect(problems).toEqual([]);
-  expect(value!.facts["rollRate"]).toEqual({ value: 5, unit: "deg/s" });
-});
-
-test.each([
-  [numbers.replace("cruise: 95 kt", "cruise: 95kt"), /'95kt' is neither a number with a unit nor a word/],
-  [numbers.replace("cruise: 95 kt", "cruise: 95 knots"), /'knots' is no unit/],
-  [numbers.replace("cruise: 95 kt", "cruise: 95 km/h"), /'cruise' should be in kt, not in km\/h/],
-  [numbers.replace("  cruise: 95 kt\n", ""), /no 'cruise' among the numbers/],
-  [numbers.replace("drives: {}", "drives: { attitude: steam }"), /should be what drives the instrument, not 'steam'/],
-  [numbers.replace("owner:", "owned:"), /no key 'owned'/],
-])("readAircraft names the mistake in a file like %j", (text, message) => {
-  const { value, problems } = readAircraft(text, "x.yaml");
-  expect(value).toBeUndefined();
-  expect(problems.some((problem) => message.test(problem.message))).toBe(true);
-});
-
-test("readPlace wants the numbers that chapters count on", () => {
-  const { problems } = readPlace("title: A\nowner: B\nnumbers:\n  elevation: 20 ft\n", "x.yaml");
-  expect(problems[0]!.message).toBe("There is no 'latitude' among the numbers.");
 });
 
 test("readCourse refuses a chapter that stands in it twice", () => {
@@ -156,11 +107,11 @@ test.each([
   expect(said).toContain(expected);
 });
 
-test("readCourse, readAircraft, readPlace and readGlossary never throw, whatever the text", () => {
+test("readCourse and readGlossary never throw, whatever the text", () => {
   for (const fragment of [...fragments, undefined, null, 5]) {
     const text =
       typeof fragment === "string" ? fragment.repeat(2_000 / fragment.length) : (fragment as unknown as string);
-    for (const readText of [readCourse, readAircraft, readPlace, readGlossary]) {
+    for (const readText of [readCourse, readGlossary]) {
       expect(readText(text, "x").problems.length).toBeGreaterThan(0);
     }
   }

@@ -231,6 +231,7 @@ describe("fences", () => {
       /inside a list or a quote/,
       /./,
     ],
+    ["  2. or slower.", "  2. or slower.\n\n  > ¦[!NOTE]\n  > x", /callout can't stand inside/, /first column/],
     ["$$\n\\omega", "¦$$\n\n\\omega", /blank line parts/, /\$\$/],
     ["$$\n\\omega = \\frac{g\\tan\\varphi}{V}\n$$", "¦$$\n\\omega\n\n### Next", /isn't closed/, /of its own after it/],
     ["\\frac{g\\tan\\varphi}{V}", "\\frac{g\\tan\\varphi}¦", /can't be typeset/, /./],

@@ -57,8 +57,9 @@ test("readChapter gives a given what quantities.ts says of it and the chapter na
     from: 40,
     to: 250,
     step: 5,
+    follows: "aircraft.approach",
   };
-  expect(chapter.given).toEqual([tas, bank, slow].map((each) => ({ ...each, digits: 0, circle: false })));
+  expect(chapter.given).toMatchObject([tas, bank, slow].map((each) => ({ ...each, digits: 0, circle: false })));
 });
 
 test("readChapter labels work by the formula it calls, and knows a direction by it", () => {
@@ -151,4 +152,12 @@ test("readChapter keeps what is sound of a chapter with mistakes in it", () => {
 test("readChapter reads a file from another system alike: byte order mark, other line ends", () => {
   const other = read(`\uFEFF${levelTurn.replaceAll("\n", "\r\n")}`);
   expect(other).toEqual(chapter);
+});
+
+test("readChapter lets summary, minutes, given, work and sources be left out", () => {
+  const { meta, given, work, problems } = read(
+    "---\ntitle: Short\ncode: SHT\nobjectives:\n  SHT-1: x\n---\n\n## One\n",
+  );
+  expect(problems).toEqual([]);
+  expect([given, work, meta.sources, meta.summary, meta.minutes]).toEqual([[], [], [], "", 0]);
 });

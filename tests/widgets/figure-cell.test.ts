@@ -20,8 +20,6 @@ const built: FigureCell = {
   see: "",
   seeTokens: [],
   options: {},
-  line: 1,
-  column: 1,
 };
 const shell = figureShell(built, { given: [tas, bank], aircraft: dunlin, see: "", document });
 

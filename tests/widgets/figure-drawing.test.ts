@@ -26,7 +26,7 @@ const drawn: readonly Figure[] = [turnRateRadius, rateOneRules];
 describe.each(drawn)("a drawing of $name", { timeout: 30_000 }, (figure) => {
   test("take leaves the same elements as drawing the state afresh, from any state to any other", () => {
     fc.assert(
-      fc.property(fc.array(state, { minLength: 2, maxLength: 4 }), size, (states, room) => {
+      fc.property(fc.array(state, { minLength: 2, maxLength: 5 }), size, (states, room) => {
         const options = { ...room, id: "figure-1-live", document };
         const drawing = new Drawing(figure.show(states[0]!).panels(options), options);
         for (const next of states.slice(1)) drawing.take(figure.show(next).panels(options));
@@ -47,6 +47,18 @@ describe.each(drawn)("a drawing of $name", { timeout: 30_000 }, (figure) => {
     const after = new Set(drawing.svg.querySelectorAll("line, text"));
     expect(graticule.length).toBeGreaterThan(20);
     expect(graticule.filter((element) => !after.has(element))).toEqual([]);
+  });
+
+  test("take finds the plot of axes it has left, and shows the present state in it", () => {
+    const options = { width: 580, id: "figure-1-live", document };
+    const at = (tas: number) => figure.show({ values: { tas, bank: 15 }, aircraft: dunlin }).panels(options);
+    const drawing = new Drawing(at(95), options);
+    const [first] = drawing.svg.querySelectorAll("svg");
+    drawing.take(at(390));
+    expect(drawing.svg.querySelector("svg")).not.toBe(first);
+    drawing.take(at(100));
+    expect(drawing.svg.querySelector("svg")).toBe(first);
+    expect(drawing.svg.outerHTML).toBe(new Drawing(at(100), options).svg.outerHTML);
   });
 
   test("drawFigure prefixes every id and refers to none that the drawing lacks", () => {

@@ -14,8 +14,6 @@ const cellOf = (name: string, number: number): FigureCell => ({
   see: "",
   seeTokens: [],
   options: {},
-  line: 1,
-  column: 1,
 });
 const { document } = parseHTML("<html><body></body></html>");
 const parts = {

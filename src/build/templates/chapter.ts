@@ -75,7 +75,7 @@ function aimsOf({ meta }: Chapter, { aircraft }: Known): string {
   );
   return `<section class="aims wide" id="aims" aria-label="Aims">
 <ul>${aims.join("")}</ul>
-<dl class="facts"><dt>Time</dt><dd>${meta.minutes} minutes</dd><dt>Aeroplane</dt><dd>${attribute(aircraft.owner)}</dd><dt>Words</dt><dd><span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></dd></dl>
+<dl class="facts"><dt>Time</dt><dd>${meta.minutes} minutes</dd><dt>Aeroplane</dt><dd data-part="whose">${attribute(aircraft.owner)}</dd><dt>Words</dt><dd><span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></dd></dl>
 </section>`;
 }
 

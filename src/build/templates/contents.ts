@@ -19,7 +19,7 @@ export function contentsPage(course: Course, aircraft: Facts, version: string): 
 <aside class="sheet-tally" aria-label="What is in it">
 <p class="label">In this edition</p>
 <ul class="tally"><li>chapters<b>${course.chapters.length}</b></li><li>objectives<b>${objectivesIn(course)}</b></li><li>exercises<b>${exercises}</b></li></ul>
-<dl class="facts"><dt>Aeroplane</dt><dd>${attribute(aircraft.owner)}</dd></dl>
+<dl class="facts"><dt>Aeroplane</dt><dd data-part="whose">${attribute(aircraft.owner)}</dd></dl>
 </aside>
 <div id="parts">${parts.join("\n")}</div>
 </main>`;

@@ -10,7 +10,9 @@ import { fontsFor } from "../typeset.ts";
 /** The instructor's notes to a chapter, on a page of their own. */
 export function notesPage(chapter: Chapter, course: Course, known: Known, version: string): Page {
   const { name, title, code } = chapter.meta;
-  const notes = renderNotes(chapter, proseContext(course, "../", shellsOf(chapter, known, course).live));
+  const { live, sheet } = shellsOf(chapter, known, course);
+  const { exercises: _, ...quantities } = sheet;
+  const notes = renderNotes(chapter, proseContext(course, "../", live));
   const main = `<main class="sheet notes-page" id="main">
 <article class="chapter">
 <header class="title wide"><p class="label">Instructor’s notes</p><h1>${attribute(title)}</h1>
@@ -24,10 +26,11 @@ ${notes}
       path: `notes/${name}.html`,
       title: `Notes to ${title} · Hoodwork`,
       description: `Instructor’s notes to the chapter ${code}.`,
-      entry: "plain",
+      entry: "notes",
       style: "chapter-page",
       mathFonts: fontsFor(notes),
       main,
+      sheet: quantities,
     },
     version,
   );

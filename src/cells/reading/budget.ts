@@ -1,6 +1,14 @@
 import { limits } from "./limits.ts";
 
-type Kind = "allSigns" | "tableCells" | "references" | "formulas" | "calls" | "words" | "exerciseWords";
+type Kind =
+  | "allSigns"
+  | "tableCells"
+  | "references"
+  | "formulas"
+  | "calls"
+  | "words"
+  | "exerciseWords"
+  | "exerciseCalls";
 
 /** What a file may still spend; each limit is far above what an honest chapter needs. */
 export class Budget {
@@ -12,6 +20,7 @@ export class Budget {
     calls: 0,
     words: 0,
     exerciseWords: 0,
+    exerciseCalls: 0,
   };
 
   /** Whether so much may still be spent, which then it is. */

@@ -1,7 +1,7 @@
 import type { ExerciseCell } from "../chapter.ts";
 import type { Exercise } from "../exercises/exercise.ts";
 import { readExercise as readFence } from "../exercises/schema.ts";
-import { wordsIn } from "./cost.ts";
+import { expressionCost, wordsIn } from "./cost.ts";
 import type { Draft } from "./draft.ts";
 import { readInline } from "./inline.ts";
 import type { Path, ReadYaml } from "./yaml.ts";
@@ -40,12 +40,23 @@ function checkId({ id }: Exercise, read: ReadYaml, draft: Draft): void {
   );
 }
 
-/** Whether the names in the expressions of all exercises so far are few enough to be looked up. */
+/** Whether the expressions of all exercises so far hold few enough names to look up, and calls to try. */
 function affordable(read: ReadYaml, draft: Draft): boolean {
   const { budget } = draft;
-  const words = expressions(read.value).reduce((count, text) => count + wordsIn(text), 0);
-  if (budget.spend("references", 0) && budget.spend("exerciseWords", words)) return true;
-  draft.add(read.at([]), "The exercises of this chapter are too many to be checked.", "Divide the chapter.");
+  const written = expressions(read.value);
+  const words = written.reduce((count, text) => count + wordsIn(text), 0);
+  const calls = written.reduce((count, text) => count + expressionCost(text), 0);
+  const able = [
+    budget.spend("references", 0),
+    budget.spend("exerciseWords", words),
+    budget.spend("exerciseCalls", calls),
+  ];
+  if (!able.includes(false)) return true;
+  draft.add(
+    read.at([]),
+    "The exercises of this chapter are too many, or take too long to compute.",
+    "Divide the chapter.",
+  );
   return false;
 }
 

@@ -61,10 +61,12 @@ const mapAt = (value: Entries, key: string): Entries => {
   return isMap(part) ? part : {};
 };
 
+type Parts = v.InferOutput<typeof frontMatter>;
+
 function soundMeta(value: Entries): Sheet["meta"] {
-  const part = <const Key extends keyof typeof frontMatter.entries, Fallback>(key: Key, fallback: Fallback) => {
+  const part = <Key extends keyof Parts>(key: Key, fallback: NonNullable<Parts[Key]>) => {
     const result = v.safeParse(frontMatter.entries[key], value[key]);
-    return result.success ? (result.output as v.InferOutput<(typeof frontMatter.entries)[Key]>) : fallback;
+    return result.success ? ((result.output as Parts[Key]) ?? fallback) : fallback;
   };
   const objectives = Object.entries(part("objectives", {}));
   return {

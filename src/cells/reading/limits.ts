@@ -39,6 +39,8 @@ export const limits = {
   words: 5_000,
   /** Names in the expressions of exercises. */
   exerciseWords: 4_000,
+  /** Calls of formulas in them, each expression counted once. */
+  exerciseCalls: 20_000,
   /** Characters of all fences. */
   allFences: 120_000,
 } as const;

@@ -40,6 +40,8 @@ export class ProseReader {
         return this.#ours(token as Ours);
       case "link":
         return this.#link(token as Tokens.Link);
+      case "blockquote":
+        return this.#quote(token as Tokens.Blockquote);
       case "heading":
         return this.#heading(token as Tokens.Heading);
       case "table":
@@ -129,6 +131,20 @@ export class ProseReader {
     if (mistake) this.#add(position, mistake.message, mistake.mend);
     if (!token.href.startsWith("term:")) return { ...token, tokens };
     return { type: "term", raw: token.raw, key: token.href.slice(5), text } satisfies TermToken;
+  }
+
+  /** A callout that the chapter's lines don't show as one is nested or indented. */
+  #quote(token: Tokens.Blockquote): Token {
+    const mark = /^\s*\[![A-Za-z]+\]/.exec(token.text)?.[0].trim();
+    if (mark) {
+      const mend = "Start it at the line's first column, outside lists and other quotes.";
+      this.#add(
+        this.#cursor.find(mark).position,
+        "A callout can't stand inside a list or a quote, nor be indented.",
+        mend,
+      );
+    }
+    return this.#within(token);
   }
 
   #heading(token: Tokens.Heading): Token {

@@ -32,18 +32,17 @@ export const work = v.strictObject({ is: expression, unit, digits: v.optional(di
 export const frontMatter = v.strictObject({
   title: text,
   code: v.pipe(v.string(), v.regex(/^[A-Z]{3}$/, wanted("three capital letters", "Write a code such as TRN."))),
-  summary: text,
-  minutes: v.pipe(
-    v.number(wanted("a number of minutes", "Write how long the chapter takes, in minutes.")),
-    v.integer(),
-    v.minValue(1),
-    v.maxValue(240),
+  summary: v.optional(text),
+  minutes: v.optional(
+    v.pipe(
+      v.number(wanted("a number of minutes", "Write how long the chapter takes, in minutes.")),
+      v.integer(),
+      v.minValue(1),
+      v.maxValue(240),
+    ),
   ),
   objectives: v.record(v.string(), text),
   given: v.optional(v.record(v.string(), given), {}),
   work: v.optional(v.record(v.string(), work), {}),
   sources: v.optional(v.array(text), []),
 });
-
-export type GivenEntry = v.InferOutput<typeof given>;
-export type WorkEntry = v.InferOutput<typeof work>;

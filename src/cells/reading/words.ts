@@ -93,7 +93,7 @@ export function readHeading(
 }
 
 /** A heading's words as an address: small letters and digits, joined by hyphens. */
-export const slug = (words: string): string =>
+const slug = (words: string): string =>
   words
     .normalize("NFKD")
     .replace(/\p{M}/gu, "")

@@ -34,10 +34,3 @@ function entriesOf(text: string): readonly string[] | string {
   const sound = entries.every((each): each is string => typeof each === "string");
   return sound && entries.length === fields.length ? entries : cut;
 }
-
-/** Eight characters that tell one school's entries from another's; no protection against malice. FNV-1a, 32 bits. */
-export function fingerprintOf(school: School): string {
-  let hash = 0x811c9dc5;
-  for (const byte of compactOf(school)) hash = Math.imul(hash ^ byte.codePointAt(0)!, 0x01000193);
-  return (hash >>> 0).toString(16).padStart(8, "0");
-}

@@ -1,6 +1,6 @@
 // A school's own numbers, place, technique and words: the form's fields, what is plausible, file and address.
 export { type Checked, checkEntries, readEntries } from "./check.ts";
-export { compactOf, fingerprintOf, fromCompact } from "./compact.ts";
+export { compactOf, fromCompact } from "./compact.ts";
 export { type Difference, differences } from "./differences.ts";
 export { entryOf, rangeWords, readEntry } from "./entry.ts";
 export type * from "./field.ts";

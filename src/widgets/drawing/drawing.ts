@@ -16,12 +16,16 @@ export function drawFigure(figure: Figure, state: FigureState, options: DrawingO
   return new Drawing(figure.show(state).panels(options), options).svg;
 }
 
+/** How many plots of a panel with other axes are held ready. */
+const SPARES = 6;
+
 /** A drawing that follows its figure: panels are plotted once, then their changed layers alone are drawn. */
 export class Drawing {
   readonly svg: SVGSVGElement;
   readonly #document: Document;
   readonly #pattern: string;
   readonly #panels: PlottedPanel[];
+  readonly #spares: PlottedPanel[][];
 
   constructor(panels: readonly Panel[], { id, width, document }: DrawingOptions) {
     this.#document = document;
@@ -31,6 +35,7 @@ export class Drawing {
     set(this.svg, { class: "drawing", viewBox: `0 0 ${width} ${height}`, width, height, "aria-hidden": "true" });
     this.svg.append(this.#hatch());
     this.#panels = panels.map((panel) => this.#plotted(panel));
+    this.#spares = panels.map(() => []);
     let y = 0;
     this.#panels.forEach(({ svg }, i) => {
       set(svg, { x: 0, y });
@@ -47,11 +52,23 @@ export class Drawing {
         plotted.take(panel);
         return;
       }
-      const again = this.#plotted(panel);
-      set(again.svg, { x: 0, y: plotted.svg.getAttribute("y")! });
-      plotted.svg.replaceWith(again.svg);
-      this.#panels[i] = again;
+      const next = this.#spareFor(panel, i) ?? this.#plotted(panel);
+      set(next.svg, { x: 0, y: plotted.svg.getAttribute("y")! });
+      plotted.svg.replaceWith(next.svg);
+      this.#panels[i] = next;
+      this.#spares[i]!.push(plotted);
+      if (this.#spares[i]!.length > SPARES) this.#spares[i]!.shift();
     });
+  }
+
+  /** A panel plotted before that can take this state: a slider that comes back finds its axes as it left them. */
+  #spareFor(panel: Panel, i: number): PlottedPanel | undefined {
+    const spares = this.#spares[i]!;
+    const at = spares.findIndex((spare) => spare.takes(panel));
+    if (at < 0) return undefined;
+    const [spare] = spares.splice(at, 1);
+    spare!.take(panel);
+    return spare;
   }
 
   #plotted(panel: Panel): PlottedPanel {

@@ -34,7 +34,7 @@ export const airRules: readonly AtlasRule[] = [
     over: "too high",
     under: "too low",
     safe: "over",
-    why: "A pressure altitude found too high is the lesser evil: the performance read off for it is worse than the aeroplane will give.",
+    why: "The performance read off for it is worse than the aeroplane will give; found too low, it promises too much.",
     leavesOut:
       "The error is the same at every altitude, so it is drawn for mean sea level. The rule counts from 1013; temperature plays no part on either side.",
     holds: { qnh: [800, 1100] },
@@ -47,7 +47,7 @@ export const airRules: readonly AtlasRule[] = [
       trueAirspeed(cas!, altitude!, isaTemperature(altitude!) + isaDeviation!),
     lines: [
       {
-        words: ["2 % a 1,000 ft", "2 %"],
+        words: ["2 % a 1,000", "2 %"],
         subject: "the rule",
         value: ({ cas, pressureAltitude: altitude }) => trueAirspeedByRule(cas!, altitude!),
       },
@@ -69,11 +69,11 @@ export const airRules: readonly AtlasRule[] = [
     exact: ({ pressureSet, qnh }) => settingError(pressureSet!, qnh!),
     lines: byHectopascal(({ pressureSet, qnh }, each) => settingErrorByRule(pressureSet!, qnh!, each)),
     across: overPressures,
-    at: ({ pressureSet }) => `with ${Math.round(pressureSet! * 100) / 100} hPa set`,
-    over: "over-reading overstated",
-    under: "over-reading understated",
+    at: ({ pressureSet }) => `with ${Math.round(pressureSet! * 100) / 100}\u00a0hPa set`,
+    over: "overstated",
+    under: "understated",
     safe: "over",
-    why: "To think the altimeter over-reads by more than it does is the lesser evil: you are higher than you fear.",
+    why: "You are higher than you fear; the other way about you are lower than you hope.",
     leavesOut:
       "Along the axis is the QNH that should have been set. Standard atmosphere on the exact side; temperature adds an error of its own.",
     holds: { qnh: [800, 1100], pressureSet: [800, 1100] },
@@ -99,7 +99,7 @@ export const airRules: readonly AtlasRule[] = [
     over: "adds too much",
     under: "adds too little",
     safe: "over",
-    why: "Adding too much is the safe side; a correction too small leaves you lower than the published height means you to be.",
+    why: "A correction too small leaves you lower than the published height means you to be, one too large higher.",
     leavesOut:
       "Model: the PANS-OPS formula, an aerodrome at mean sea level, the standard lapse from its temperature upwards. A published table or your operator’s procedure goes before both.",
     holds: { aerodromeTemperature: [-100, 50], height: [0, 20_000] },

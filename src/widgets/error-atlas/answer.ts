@@ -35,9 +35,10 @@ export function toleranceWords(rule: AtlasRule, values: Values): string {
   return asSet(toleranceOf(rule, values), quantityOf(needsOf(rule).tolerance)!.unit);
 }
 
-/** 'from 47 to 184 kt: the Dunlin's true airspeeds …' */
+/** '47 to 184 kt, the Dunlin's true airspeeds …', 'every heading' */
 export function rangeWords(rule: AtlasRule, aircraft: Facts): string {
-  return `${spanWords(rule, ...rule.across.range(aircraft))}: ${rule.across.whose(aircraft)}`;
+  const { range, whose, whole } = rule.across;
+  return whole ? whose(aircraft) : `${spanWords(rule, ...range(aircraft)).replace("from ", "")}, ${whose(aircraft)}`;
 }
 
 /** Whether what the rule stands for is exact or a model, by the catalogue. */

@@ -14,7 +14,8 @@ export function atlasGivens(aircraft: Facts, place: Facts): Given[] {
     const { label, unit, from, to, step, digits, circle = false } = quantityOf(name)!;
     const value = isTolerance(name) ? tolerances[name].value : start[name]!;
     const [low, high] = narrower[name] ?? [from, to];
-    return { name, quantity: name, label, unit, value, from: low, to: high, step, digits, circle };
+    const range = { from: Math.min(low, value), to: Math.max(high, value) };
+    return { name, quantity: name, label, unit, value, ...range, step, digits, circle };
   });
 }
 
@@ -37,7 +38,7 @@ function startOf(aircraft: Facts, place: Facts): Readonly<Record<string, number>
     pathAngle: 3,
     height: 2000,
     aerodromeTemperature: -15,
-    heading: 360,
+    heading: 30,
     latitude: factOr(place, "latitude", 52),
     dip: factOr(place, "dip", 67),
     windSpeed: 20,

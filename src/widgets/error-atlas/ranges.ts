@@ -25,6 +25,7 @@ export function tasRangeOf(aircraft: Facts): Range {
 
 export const overTrueAirspeeds: Across = {
   range: tasRangeOf,
+  limits: true,
   whose: (aircraft) => {
     const [low, high] = altitudesOf(aircraft).map((altitude) => asSet(altitude, "ft"));
     return `the ${aircraft.title}’s true airspeeds, stalling speed at ${low} to never-exceed speed at ${high}, indicated taken as calibrated`;

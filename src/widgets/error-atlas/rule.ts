@@ -55,6 +55,8 @@ export interface Across {
   readonly range: (aircraft: Facts) => Range;
   /** What that range is, in words that follow 'Range: '. */
   readonly whose: (aircraft: Facts) => string;
-  /** Ends of the axis where the range is drawn alone. */
-  readonly axis?: Range;
+  /** The range is a circle: every direction. */
+  readonly whole?: true;
+  /** The ends are limits of the aircraft, so the axis shows what lies beyond them, hatched. */
+  readonly limits?: true;
 }

@@ -22,7 +22,7 @@ const bankForRateOne = {
   over: "too much bank",
   under: "too little bank",
   safe: "under",
-  why: "Too little bank is the lesser evil: the turn only takes longer, while more bank than it needs raises the stalling speed.",
+  why: "The turn only takes longer, while more bank than it needs raises the stalling speed.",
   leavesOut:
     "Level, balanced turn in still air at 3 °/s. The rules take true airspeed in knots; fed with an indicated one they give less bank the higher you are.",
   holds: { tas: [10, 400] },
@@ -59,9 +59,9 @@ export const turningRules: readonly AtlasRule[] = [
     result: { name: "Heading still to go", unit: "deg", digits: 1 },
     exact: ({ tas, bank, rollRate }) => rollOutLead(tas!, bank!, rollRate!),
     lines: [
-      { words: ["half of bank", "a half"], subject: "half of the bank", value: ({ bank }) => leadOf(bank!) },
+      { words: ["a half", "a half"], subject: "half of the bank", value: ({ bank }) => leadOf(bank!) },
       {
-        words: ["a third of it", "a third"],
+        words: ["a third", "a third"],
         subject: "a third of the bank",
         value: ({ bank }) => rollOutLeadByRule(bank!, 1 / 3),
       },
@@ -71,7 +71,7 @@ export const turningRules: readonly AtlasRule[] = [
     over: "out early",
     under: "out late",
     safe: "over",
-    why: "Rolling out early is the lesser evil: wings level short of the heading you turn on by what is missing; late, you bank again to come back.",
+    why: "Wings level short of the heading, you turn on by what is missing; past it, you bank again to come back.",
     leavesOut:
       "The bank comes off at a steady rate, at one speed, without any time to react. Schools differ on the fraction; both are shown.",
     holds: { bank: [0, 80], tas: [20, 400], rollRate: [0.5, 60] },
@@ -84,19 +84,19 @@ export const turningRules: readonly AtlasRule[] = [
       shortestTurn(rollOutReading(heading!, "right", dip!, bank!, leadOf(bank!)), heading!),
     lines: [
       {
-        words: ["by latitude", "latitude"],
+        words: ["latitude", "rule"],
         subject: "the rule",
         value: ({ heading, bank, latitude }) =>
           shortestTurn(rollOutHeadingByRule(heading!, "right", latitude!, leadOf(bank!)), heading!),
       },
     ],
-    across: { range: () => [0, 360], whose: () => "every heading", axis: [0, 360] },
+    across: { range: () => [0, 360], whose: () => "every heading", whole: true },
     at: ({ bank, latitude, dip }) =>
       `at ${asSet(bank!, "deg")} of bank, latitude ${asSet(latitude!, "deg")}, dip ${asSet(dip!, "deg")}`,
     over: "out early",
     under: "out late",
     safe: "over",
-    why: "Rolling out early is the lesser evil: on a steady heading the card settles and you turn on by what is missing.",
+    why: "On a steady heading the card settles, and you turn on by what is missing.",
     leavesOut:
       "Model: a static tilted card, settled; a real card swirls and lags, so no curve here is what yours will read. Turning right with a lead of half the bank; to the left all is mirrored, so read 360° less the heading. Differences are in the reading, not in the heading flown.",
     holds: { heading: [0, 360], bank: [0, 45], latitude: [-85, 85], dip: [-85, 85] },

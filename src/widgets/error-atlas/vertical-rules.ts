@@ -30,7 +30,7 @@ export const verticalRules: readonly AtlasRule[] = [
     over: "begun early",
     under: "begun late",
     safe: "over",
-    why: "Begun early, the level-off is eased in short of the altitude; begun late, it goes through the altitude or asks for more load.",
+    why: "The level-off is eased in short of the altitude; begun late, it goes through the altitude or asks for more load.",
     leavesOut:
       "Model: a steady extra load from the first pull or push until level, climbing or descending at an unchanged speed. Accelerating into a faster cruise takes more.",
     holds: { verticalSpeed: [-6000, 6000], extraLoad: [0.005, 2], reaction: [0, 30] },
@@ -48,14 +48,14 @@ export const verticalRules: readonly AtlasRule[] = [
       },
     ],
     across: {
-      range: overTrueAirspeeds.range,
+      ...overTrueAirspeeds,
       whose: (aircraft) => `${overTrueAirspeeds.whose(aircraft)}, in still air`,
     },
     at: ({ pathAngle }) => `on a path of ${asSet(pathAngle!, "deg")}`,
     over: "too fast down",
     under: "too slow down",
     safe: "under",
-    why: "Too slow down is the lesser evil: it leaves you above the path, where the ground is farther and the approach can be given up.",
+    why: "It leaves you above the path, where the ground is farther and the approach can be given up.",
     leavesOut: "Geometry over the ground; the rule is made for a path of 3°.",
     holds: { groundSpeed: [0, 600], pathAngle: [0.5, 30] },
   },
@@ -66,7 +66,7 @@ export const verticalRules: readonly AtlasRule[] = [
     exact: ({ height, pathAngle }) => descentDistance(height!, pathAngle!),
     lines: [
       {
-        words: ["3 a 1,000 ft", "3 a 1,000"],
+        words: ["3 a 1,000 ft", "by rule"],
         subject: "the rule",
         value: ({ height }) => descentDistanceByRule(height!),
       },
@@ -76,7 +76,7 @@ export const verticalRules: readonly AtlasRule[] = [
     over: "begun early",
     under: "begun late",
     safe: "over",
-    why: "Begun early, the descent ends level with distance in hand, never below the height you are cleared to; begun late, it ends high or steep.",
+    why: "You are level with distance in hand, never below the height you are cleared to; begun late, you arrive high or steep.",
     leavesOut:
       "Geometry over a flat earth; the rule is made for a path of 3°. Nothing is added for slowing down or levelling off.",
     holds: { height: [0, 45_000], pathAngle: [0.5, 30] },

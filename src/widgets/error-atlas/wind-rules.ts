@@ -98,7 +98,7 @@ export const windRules: readonly AtlasRule[] = [
     over: "too long",
     under: "too short",
     safe: "under",
-    why: "Too short is the lesser evil: it costs inbound seconds, while a leg too long can leave the area that is kept clear for the pattern.",
+    why: "It costs inbound seconds, while a leg too long can leave the area that is kept clear for the pattern.",
     leavesOut:
       "Right-hand turns at 3 °/s without roll-in, one minute inbound on 360: give the wind as if the inbound course were north. Exact is the time, from abeam the fix, that closes the pattern on its own heading.",
     ...ofHold,
@@ -131,7 +131,7 @@ export const windRules: readonly AtlasRule[] = [
     exact: ({ elapsed, bearingChange }) => minutesToStation(elapsed!, bearingChange!),
     lines: [
       {
-        words: ["60 × t/angle", "60 t/angle"],
+        words: ["60 × t/angle", "by rule"],
         subject: "the rule",
         value: ({ elapsed, bearingChange }) => minutesToStationByRule(elapsed!, bearingChange!),
       },
@@ -141,7 +141,7 @@ export const windRules: readonly AtlasRule[] = [
     over: "too long",
     under: "too short",
     safe: "over",
-    why: "A time too long is the lesser evil: you arrive before you expected to, with fuel in hand.",
+    why: "You arrive before you expected to, with fuel in hand.",
     leavesOut: "A steady heading across the bearing, still air, one speed; bearings are taken as exact.",
     holds: { bearingChange: [0.5, 89], elapsed: [0, 600] },
   },

@@ -72,8 +72,9 @@ export class ExerciseCellElement extends LightElement {
   /** The built question stands as it is, with whatever was typed before the script came, unless others' numbers fill it. */
   protected override updated(changed: PropertyValues): void {
     if (!this.built) return;
-    if (this.settings || changed.get("settings")) this.#pose("first");
-    else if (changed.has("built")) this.#question = draw(this.built.exercise, "first");
+    if (this.settings || changed.get("settings")) {
+      if (!this.#pose("first")) this.#askAsRead();
+    } else if (changed.has("built")) this.#question = draw(this.built.exercise, "first");
   }
 
   #replyControl(form: HTMLFormElement): ReplyControl {
@@ -103,6 +104,14 @@ export class ExerciseCellElement extends LightElement {
     this.#fillAsk(this.#question, this.built);
     this.#clear();
     return true;
+  }
+
+  /** Where the reader's own numbers make no question, the exercise asks as it was read, and says so. */
+  #askAsRead(): void {
+    this.#question = draw(this.built!.exercise, "first");
+    this.#fillAsk(this.#question, this.built!);
+    this.#clear();
+    this.partNamed("head").textContent = "with the Dunlin’s numbers: yours make no question of it";
   }
 
   #fillAsk(question: Question, { html }: BuiltExercise): void {

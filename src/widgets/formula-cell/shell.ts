@@ -24,13 +24,13 @@ export function formulaShell(formula: Formula, typeset: Typeset, place: OnSheet)
   const { source, before, formulas = catalogue } = place;
   const { name, words, kind, assumes } = formula;
   return `<formula-cell class="formula noted" id="${name}" style="--letters:${formula.args.length};--length:${assumes.length}"><div class="said-of"><h3><a href="#${name}">${escaped(capital(words))}</a><span class="kind ${kind}">${kindSample(kind)}${kindWords[kind]}</span><span class="numbered">${source}</span></h3><div class="set-in" data-part="maths">${mathsHtml(formula, typeset)} ${givesHtml(formula)}</div><p class="assumes">${proseHtml(assumes)}</p>${relationHtml(formula, formulas)}</div><div class="beside"><dl class="letters" aria-label="Letters">${formula.args.map((_, at) => letterHtml(formula, at, typeset, { before, formulas })).join("")}</dl>
-<p class="from">Source: ${escaped(formula.source)}.</p>
+<p class="from">Source: ${proseHtml(formula.source)}.</p>
 <p class="call"><span class="hidden-words">In a chapter: </span><code>${escaped(signature(formula))}</code></p>
 </div><button type="button" class="said needs-script" data-part="open" aria-expanded="false" aria-label="Calculate ${escaped(words)}">Calculate</button><div class="calculator-slot" data-part="calculator"></div></formula-cell>`;
 }
 
 /** A sentence of the catalogue: letters with a mark below, curly quotation marks. */
-const proseHtml = (text: string): string =>
+export const proseHtml = (text: string): string =>
   escaped(text.replace(/(^|[\s(])'/g, "$1‘").replaceAll("'", "’")).replace(
     /(\p{L})_(\p{L})/gu,
     "<i>$1</i><sub>$2</sub>",

@@ -1,3 +1,0 @@
-import { bindShade } from "./shade.ts";
-
-bindShade();

@@ -1,0 +1,2 @@
+// The school's own numbers as a form.
+export { count, SchoolFormElement } from "./element.ts";
