@@ -104,10 +104,14 @@ function spanHtml(token: Token, context: ProseContext): string {
       return `<sup>${Number(token.number)}</sup>`;
     default: {
       const { tokens, text, raw } = token as Tokens.Generic;
-      return tokens ? inside() : escapeHtml(token.type === "text" ? raw : String(text ?? raw));
+      return tokens ? inside() : escapeHtml(joined(token.type === "text" ? raw : String(text ?? raw)));
     }
   }
 }
+
+/** A number keeps its unit beside it: no line ends between the two. */
+const joined = (text: string): string =>
+  text.replace(/(\d) (?=(?:kt|ft|NM|hPa|min|°C|m\/s|ft\/min|per cent|[gms])(?![\p{L}\d]))/gu, "$1\u00a0");
 
 /** A link; an address that a chapter may not lead to gives its words alone. */
 function linkHtml({ href }: Tokens.Link, inside: string, context: ProseContext): string {

@@ -88,6 +88,8 @@ export class FigureCellElement extends LightElement {
       this.#inView = near;
       this.#follow();
     });
+    // The built drawing and readings are another aircraft's: nothing of them may be seen, in view or not.
+    if (this.dataset["owner"] === undefined) this.#catchUp();
     this.#follow();
   }
 

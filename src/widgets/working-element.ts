@@ -40,15 +40,16 @@ export class WorkingCellElement extends LightElement {
     for (const [step, rows] of workingRows(steps, (name) => this.worksheet?.use(name)).entries()) {
       const items = this.querySelectorAll<HTMLElement>(`[data-step="${step}"]`);
       for (const [at, item] of items.entries()) {
-        if (rows instanceof OutOfRange) fillRow(item, troubleRow(rows, at === items.length - 1));
-        else if (rows[at]) fillRow(item, rows[at]);
+        if (rows instanceof OutOfRange) fillRow(item, troubleRow(rows, at === items.length - 1, item.dataset["tex"]));
+        else fillRow(item, rows[at] ?? { numbers: "", spoken: "", comes: "", idle: true });
       }
     }
   }
 }
 
 /** Of a step in trouble only the last row shows, with what it ran into. */
-const troubleRow = (trouble: OutOfRange, last: boolean) => ({
+const troubleRow = (trouble: OutOfRange, last: boolean, tex = "") => ({
+  tex,
   numbers: "",
   spoken: "",
   comes: last ? troubleText(trouble) : "",

@@ -161,7 +161,17 @@ describe("workingOf", () => {
     }
   });
 
-  test("keeps rows, letters and TeX of every formula of the catalogue while its numbers change", () => {
+  /** These read otherwise beyond a boundary: no time left, never felt, a roll-out not yet begun, a needle at its stop. */
+  const otherwiseBeyond = new Set([
+    "turnInWind",
+    "holdOutboundByRule",
+    "feltRateInTurn",
+    "timeUntilUnfelt",
+    "airspeedWithBlockedPitot",
+    "airspeedWithBlockedStatic",
+  ]);
+
+  test("keeps rows, letters and TeX of every other formula of the catalogue while its numbers change", () => {
     for (const formula of catalogue) {
       const names = formula.args.map((_, i) => `a${i}`);
       const field = "fields" in formula.result ? `.${Object.keys(formula.result.fields)[0]}` : "";
@@ -173,7 +183,7 @@ describe("workingOf", () => {
           "Result",
           (name) => values[Number(name.slice(1))],
         );
-      if (formula.name === "convert") continue;
+      if (formula.name === "convert" || otherwiseBeyond.has(formula.name)) continue;
       const asExample = form(rowsAt(formula.args.map(({ example }) => example)));
       const values = fc.tuple(
         ...formula.args.map(({ example, from = -1000, to = 1000 }) =>

@@ -80,9 +80,9 @@ export const levelOff: readonly Formula[] = [
           comes: `${needed} ft`,
         },
         {
-          what: feetPerMinute < 0 ? "Missed, in a descent" : "Missed",
+          what: "Missed",
           symbol: "\\Delta h",
-          tex: feetPerMinute < 0 ? "l - l_0" : "l_0 - l",
+          tex: "\\pm\\left(l_0 - l\\right)",
           numbers: feetPerMinute < 0 ? `${plain(lead)} − ${needed}` : `${needed} − ${plain(lead)}`,
         },
       ];

@@ -94,6 +94,8 @@ export function judged(rule: AtlasRule, line: RuleLine, values: Values, range: R
   const { across } = needsOf(rule);
   const errorAt = remembered((x: number) => compared(rule, line, { ...values, [across]: x })?.error);
   const places = withExtremes(evenly(range[0], range[1], PARTS), errorAt);
+  const stretches = stretchesOf(places, (x) => standing(errorAt(x), tolerance));
+  const ends = stretches.flatMap(({ from, to }) => [from, to]);
   return {
     stretches: stretchesOf(places, (x) => standing(errorAt(x), tolerance)),
     greatest: greatestOf(places, errorAt),

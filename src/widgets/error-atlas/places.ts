@@ -40,9 +40,13 @@ function placeAt(stretches: readonly Stretch[], i: number, grain: number): Place
   };
 }
 
+/** A place that misses a round number by the last bits of the search is that number. */
+const BIT = 1e-6;
+
 /** The printed number between two stretches. */
 function edge(before: Stretch, after: Stretch, grain: number): number {
-  const number = (after.is === "within" ? Math.ceil(after.from / grain) : Math.floor(before.to / grain)) * grain;
+  const [up, down] = [Math.ceil(after.from / grain - BIT), Math.floor(before.to / grain + BIT)];
+  const number = (after.is === "within" ? up : down) * grain;
   return Math.round(number * 1e9) / 1e9 + 0;
 }
 
