@@ -14,6 +14,8 @@ export class AtlasEntry {
   readonly fold: HTMLDetailsElement;
   readonly #rule: AtlasRule;
   readonly #needs: readonly string[];
+  /** The sentence speaks of the whole axis: it doesn't change with the place along it. */
+  readonly #judgedBy: readonly string[];
   readonly #sentence: HTMLElement;
   readonly #range: HTMLElement;
   readonly #figure: FigureCellElement;
@@ -24,6 +26,7 @@ export class AtlasEntry {
     this.key = section.id;
     this.#rule = ruleNamed(section.id)!;
     this.#needs = atlasRules[this.#rule.key].needs;
+    this.#judgedBy = this.#needs.slice(1);
     this.#sentence = section.querySelector('[data-part="sentence"]')!;
     this.#range = section.querySelector('[data-part="range"]')!;
     this.fold = section.querySelector("details")!;
@@ -38,7 +41,7 @@ export class AtlasEntry {
     if (!builtIn) delete this.#figure.dataset["owner"];
     say(this.#range, rangeWords(this.#rule, aircraft));
     this.#tell();
-    worksheet.subscribe((names) => this.#needs.some((need) => names.has(need)) && this.#follow());
+    worksheet.subscribe((names) => this.#judgedBy.some((need) => names.has(need)) && this.#follow());
     if (this.fold.open) await this.#enliven();
   }
 

@@ -17,7 +17,7 @@ export function measureBuild(): Measured[] {
 
 function timed(times: number): number {
   const copy = mkdtempSync(join(tmpdir(), "hoodwork-build-"));
-  for (const name of ["chapters", "src", "public", "package.json", "vite.config.ts"]) {
+  for (const name of ["chapters", "src", "public", "package.json", "tsconfig.json", "vite.config.ts"]) {
     cpSync(join(root, name), join(copy, name), { recursive: true });
   }
   symlinkSync(join(root, "node_modules"), join(copy, "node_modules"));

@@ -87,7 +87,8 @@ test("the shade and the regional words are kept from page to page", async ({ pag
 test("on paper the chapter is black on white and shows no control", async ({ page }) => {
   await page.emulateMedia({ media: "print", colorScheme: "dark" });
   await page.goto(chapter);
-  await expect(page.locator("button:visible")).toHaveCount(0);
+  await expect(page.locator("button:visible:not(.choices button), input[type=range]:visible")).toHaveCount(0);
+  await expect(page.getByText("It becomes four times as large")).toBeVisible();
   const [ground, ink] = await page.evaluate(() => {
     const style = getComputedStyle(document.documentElement);
     return [style.backgroundColor, style.color];

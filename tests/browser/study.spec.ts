@@ -107,8 +107,10 @@ test.describe("a figure", () => {
 
   test("shows a table whose numbers are those of the formula", async ({ page }) => {
     await page.locator("#figure-1 [data-part='show-table']").click();
-    const rows = await page.locator("#figure-1 table tbody tr").allInnerTexts();
-    expect(rows.find((row) => /^[▸⋯]?15\D/.test(row))).toContain(turnRate(95, 15).toFixed(2));
+    const texts = () => page.locator("#figure-1 table tbody tr").allInnerTexts();
+    await expect
+      .poll(async () => (await texts()).find((row) => /^[▸⋯\s]*15\s/.test(row)))
+      .toContain(turnRate(95, 15).toFixed(2));
   });
 
   for (const [kind, starts] of [

@@ -86,7 +86,7 @@ describe("known anchors (MECHANICS.md)", () => {
   });
 
   test("one second a knot is about half enough at 90 kt, where the small wind on the nose takes two from abeam", () => {
-    // Two turns drift 120 s of wind, both legs feel it, and abeam comes after 60 s of turning: 180 W / V.
+    // t (V + W) = 60 (V − W) − 120 W, and abeam is passed 60 W / V before wings level: 180 W / V shorter in all.
     expect(errorOf("holdOutboundTimeByRule", { windSpeed: 1, windFrom: 360, tas: 90 })).toBeCloseTo(1, 1);
     expect(errorOf("holdOutboundTimeByRule", { windSpeed: 1, windFrom: 180, tas: 90 })).toBeCloseTo(-1, 1);
   });

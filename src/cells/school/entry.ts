@@ -40,7 +40,8 @@ export function rangeWords({ unit, from, to }: NumberField): string {
   return `${end(from)} to ${end(to)}${sign === "" || sign === "°" ? sign : `\u00a0${sign}`}`;
 }
 
-const NUMBER = /^([+\-−]?)\s?([1-9]\d{0,2}(?:[,\s]\d{3})+(?:\.\d+)?|\d+(?:[.,]\d+)?|[.,]\d+)\s*(\D\S*)?$/;
+// A comma before one or two digits, or after a lone 0, is a decimal one; before three it stands between thousands.
+const NUMBER = /^([+\-−]?)\s?([1-9]\d{0,2}(?:[,\s]\d{3})+(?:\.\d+)?|\d*\.\d+|0?,\d+|\d+(?:,\d{1,2})?)\s*([^\d,.]\S*)?$/;
 const LONGEST_NUMBER = 30;
 /** So many digits of a converted number are kept. */
 const FIGURES = 9;

@@ -60,6 +60,7 @@ const sameFrame = (one: Frame, other: Frame): boolean =>
   one === other ||
   (one.width === other.width &&
     one.height === other.height &&
+    one.left === other.left &&
     one.right === other.right &&
     one.bottom === other.bottom &&
     one.across.from === other.across.from &&

@@ -14,9 +14,9 @@ const STEPS = [-2, -1, 0, 1, 2, 3, 4].flatMap((power) => [1, 2, 5].map((times) =
 /** The most ticks an axis has, ends included, is one more. */
 const PARTS = 9;
 
-/** Round ends that hold two values, within bounds. */
+/** Round ends that hold two values, within bounds: so round that they seldom change while a number does. */
 export function axisOver(low: number, high: number, [least, most]: Range = [-Infinity, Infinity]): Range {
-  const step = STEPS.find((size) => (high - low) / size <= PARTS) ?? STEPS.at(-1)!;
+  const step = STEPS.find((size) => (high - low) / size <= PARTS / 2) ?? STEPS.at(-1)!;
   const from = Math.max(least, tidy(Math.floor(low / step + 1e-9) * step));
   const to = Math.min(most, tidy(Math.ceil(high / step - 1e-9) * step));
   return from < to ? [from, to] : [from, from + step];

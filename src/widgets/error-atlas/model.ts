@@ -97,8 +97,8 @@ export function judged(rule: AtlasRule, line: RuleLine, values: Values, range: R
   const stretches = stretchesOf(places, (x) => standing(errorAt(x), tolerance));
   const ends = stretches.flatMap(({ from, to }) => [from, to]);
   return {
-    stretches: stretchesOf(places, (x) => standing(errorAt(x), tolerance)),
-    greatest: greatestOf(places, errorAt),
+    stretches,
+    greatest: greatestOf([...places, ...ends], errorAt),
   };
 }
 

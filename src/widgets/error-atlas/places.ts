@@ -40,13 +40,13 @@ function placeAt(stretches: readonly Stretch[], i: number, grain: number): Place
   };
 }
 
-/** A place that misses a round number by the last bits of the search is that number. */
+/** Where a value ends, a place that misses a round number by the last bits of the search is that number. */
 const BIT = 1e-6;
 
 /** The printed number between two stretches. */
 function edge(before: Stretch, after: Stretch, grain: number): number {
-  const [up, down] = [Math.ceil(after.from / grain - BIT), Math.floor(before.to / grain + BIT)];
-  const number = (after.is === "within" ? up : down) * grain;
+  const down = before.to / grain + (before.is === "within" ? 0 : BIT);
+  const number = (after.is === "within" ? Math.ceil(after.from / grain) : Math.floor(down)) * grain;
   return Math.round(number * 1e9) / 1e9 + 0;
 }
 
