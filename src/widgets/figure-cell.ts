@@ -9,7 +9,7 @@ import { csvFile, csvOf, download, type Origin, pictureOf, standalone, svgFile }
 import { FigureScreen } from "./figure-screen.ts";
 import { clearTable, writeTable } from "./figure-table.ts";
 import { asSet } from "./figure-words.ts";
-import { figureNamed } from "./figures.ts";
+import { figureNamed, loadFigure } from "./figures.ts";
 import { LightElement } from "./light-element.ts";
 import { say } from "./said.ts";
 import { whileNear } from "./while-near.ts";
@@ -30,6 +30,7 @@ export class FigureCellElement extends LightElement {
 
   #left = new AbortController();
   #figure: Figure | undefined;
+  #coming: Promise<void> | undefined;
   #controls: FigureControl[] = [];
   #live: LiveDrawing | undefined;
   #kept: Readonly<Record<string, number>> | undefined;
@@ -70,8 +71,12 @@ export class FigureCellElement extends LightElement {
 
   #start(): void {
     const { worksheet, facts } = this;
-    this.#figure = figureNamed(this.dataset["figure"] ?? "", JSON.parse(this.dataset["options"] ?? "{}"));
-    if (!worksheet || !facts || !this.#figure) return;
+    if (!worksheet || !facts) return;
+    this.#figure ??= figureNamed(this.dataset["figure"] ?? "");
+    if (!this.#figure) {
+      this.#coming ??= this.#fetch();
+      return;
+    }
     this.#left.abort();
     this.#left = new AbortController();
     const { signal } = this.#left;
@@ -91,6 +96,23 @@ export class FigureCellElement extends LightElement {
     // The built drawing and readings are another aircraft's: nothing of them may be seen, in view or not.
     if (this.dataset["owner"] === undefined) this.#catchUp();
     this.#follow();
+  }
+
+  /** A figure whose options choose what it shows comes in a chunk of its own. */
+  async #fetch(): Promise<void> {
+    const { figure = "", options = "{}" } = this.dataset;
+    try {
+      this.#figure = await loadFigure(figure, JSON.parse(options));
+      if (this.#figure && this.isConnected) this.#start();
+    } catch {
+      say(this.partNamed("notice"), "The figure could not be loaded: it still shows the first values.");
+    }
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    const done = await super.getUpdateComplete();
+    await this.#coming;
+    return done;
   }
 
   #listen(signal: AbortSignal): void {

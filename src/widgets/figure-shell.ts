@@ -3,6 +3,7 @@ import { chosenOf, type FigureSignature, figures } from "../cells/figures.ts";
 import type { Facts } from "../cells/known.ts";
 import { unitSign, unitWords } from "../cells/printed.ts";
 import { drawFigure } from "./drawing/index.ts";
+import { atlasFigure } from "./error-atlas/figure.ts";
 import { escaped } from "./escaped.ts";
 import type { Figure, FigureState, Readout } from "./figure.ts";
 import { rangeTicks, typedText } from "./figure-scale.ts";
@@ -23,7 +24,7 @@ export interface FigureParts {
 
 /** The whole figure at the chapter's own values: it reads without scripts, and the element brings it to life. */
 export function figureShell(cell: FigureCell, { given, aircraft, see, document }: FigureParts): string {
-  const figure: Figure = figureNamed(cell.name, cell.options)!;
+  const figure: Figure = figureNamed(cell.name) ?? atlasFigure(cell.options["rule"])!;
   const { title } = chosenOf(signatureOf(cell.name), cell.options);
   const needed = figure.needs.map((need) => ({ need, given: givenFor(need, given) }));
   const values = Object.fromEntries(needed.map(({ need, given: { value } }) => [need, value]));

@@ -1,5 +1,4 @@
 import type { FigureName, FigureOptions } from "../cells/figures.ts";
-import { atlasFigure } from "./error-atlas/figure.ts";
 import type { Figure } from "./figure.ts";
 import { rateOneRules } from "./rate-one-rules/figure.ts";
 import { turnRateRadius } from "./turn-rate-radius/figure.ts";
@@ -12,8 +11,17 @@ export const figuresByName: {
   "rate-one-rules": rateOneRules,
 };
 
-/** The figure of a name and, where its options choose what it shows, of those; nothing where there is none. */
-export function figureNamed(name: string, options: FigureOptions = {}): Figure | undefined {
-  if (name === "error-atlas") return atlasFigure(options["rule"]);
-  return Object.hasOwn(figuresByName, name) ? figuresByName[name as keyof typeof figuresByName] : undefined;
+/** The figure of a name, or nothing where none has it by its name alone. */
+export const figureNamed = (name: string): Figure | undefined =>
+  Object.hasOwn(figuresByName, name) ? figuresByName[name as keyof typeof figuresByName] : undefined;
+
+/**
+ * The figure of a name whose options choose what it shows: a chunk of its own, which a page without it doesn't load.
+ *
+ * @throws whatever the import throws
+ */
+export async function loadFigure(name: string, options: FigureOptions): Promise<Figure | undefined> {
+  if (name !== "error-atlas") return figureNamed(name);
+  const { atlasFigure } = await import("./error-atlas/figure.ts");
+  return atlasFigure(options["rule"]);
 }

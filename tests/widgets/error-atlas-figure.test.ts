@@ -10,7 +10,7 @@ import type { AtlasRule, Values } from "../../src/widgets/error-atlas/rule.ts";
 import { rules } from "../../src/widgets/error-atlas/rules.ts";
 import type { FigureState } from "../../src/widgets/figure.ts";
 import { outsideOf } from "../../src/widgets/figure-cell.ts";
-import { figureNamed } from "../../src/widgets/figures.ts";
+import { figureNamed, loadFigure } from "../../src/widgets/figures.ts";
 import { aircraft, anyValues, named, valuesOf } from "./atlas-of.ts";
 
 const { document } = parseHTML("<html><body></body></html>") as unknown as { document: Document };
@@ -126,8 +126,10 @@ describe("what the figure says", () => {
     expect(down!.notice).toBe("");
   });
 
-  test("figureNamed finds no figure for a word that chooses none", () => {
-    for (const rule of ["noSuchRule", "toString", 3, undefined])
-      expect(figureNamed("error-atlas", rule === undefined ? {} : { rule })).toBeUndefined();
+  test("loadFigure finds a rule's figure by its word, none for a word that chooses none, and others by name", async () => {
+    expect(await loadFigure("error-atlas", { rule: "maximumDriftByRule" })).toBe(atlasFigure("maximumDriftByRule"));
+    for (const rule of ["noSuchRule", "toString", 3]) expect(await loadFigure("error-atlas", { rule })).toBeUndefined();
+    expect(await loadFigure("error-atlas", {})).toBeUndefined();
+    expect(await loadFigure("rate-one-rules", {})).toBe(figureNamed("rate-one-rules"));
   });
 });
