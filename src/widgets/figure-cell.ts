@@ -1,10 +1,11 @@
 import type { PropertyValues } from "lit";
 import type { Facts } from "../cells/known.ts";
 import type { Worksheet } from "../cells/worksheet.ts";
-import type { Figure, FigureState, Readout, Shown } from "./figure.ts";
+import type { Figure, FigureState, Shown } from "./figure.ts";
 import { FigureControl } from "./figure-controls.ts";
 import { LiveDrawing, loadDrawing } from "./figure-live.ts";
 import { closeBehind } from "./figure-menu.ts";
+import { writeNumber, writeReadout } from "./figure-readout.ts";
 import { csvFile, csvOf, download, type Origin, pictureOf, standalone, svgFile } from "./figure-save.ts";
 import { FigureScreen } from "./figure-screen.ts";
 import { clearTable, writeTable } from "./figure-table.ts";
@@ -292,19 +293,4 @@ export function outsideOf({ holds }: Figure, values: Readonly<Record<string, num
       return `${value} is outside what this figure’s model answers for: ${from} to ${to}.`;
   }
   return undefined;
-}
-
-function writeReadout(row: Element, { number, unit, kept, aside }: Readout): void {
-  writeNumber(row.querySelector(".now")!, { number, unit });
-  const was = row.querySelector<HTMLElement>(".was")!;
-  say(was, kept === undefined ? "" : `kept ${kept}`);
-  was.hidden = kept === undefined;
-  const beside = row.querySelector(".aside");
-  if (beside) say(beside, aside ?? "");
-}
-
-function writeNumber(now: Element, { number, unit }: Pick<Readout, "number" | "unit">): void {
-  const [large, small] = now.children;
-  say(large!, unit === "°" ? `${number}°` : number);
-  say(small!, unit === "°" ? "" : unit);
 }

@@ -192,6 +192,31 @@ test("with every fold open, axe objects to nothing, in light or dark", async ({ 
   }
 });
 
+for (const [width, height] of [
+  [1280, 720],
+  [1024, 768],
+  [820, 1180],
+  [390, 844],
+] as const) {
+  test(`with every fold open the page never scrolls sideways at ${width} px, and every control can be touched`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width, height });
+    await page.goto("aircraft.html");
+    await page.locator("details.fold").evaluateAll((folds) => {
+      for (const fold of folds) fold.setAttribute("open", "");
+    });
+    const [inner, outer] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+    expect(inner).toBeLessThanOrEqual(outer!);
+    const low = await page
+      .locator("main :is(input, select, textarea, button, summary):visible")
+      .evaluateAll((all) =>
+        all.filter((one) => one.getBoundingClientRect().height < 44).map((one) => one.id || one.outerHTML.slice(0, 60)),
+      );
+    expect(low).toEqual([]);
+  });
+}
+
 test("on paper every entry and room for a signature show, and no control", async ({ page }) => {
   await page.goto("aircraft.html");
   await page.emulateMedia({ media: "print" });

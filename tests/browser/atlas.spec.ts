@@ -1,5 +1,6 @@
 import AxeBuilder from "@axe-core/playwright";
 import type { Page } from "@playwright/test";
+import { saveTeal } from "./own-school.ts";
 import { expect, field, slider, test } from "./page.ts";
 
 const atlas = "atlas.html";
@@ -89,6 +90,33 @@ test("numbers that have no answer say so, and come back with others", async ({ p
   await expect(entry(page, "rollOutHeadingByRule").locator('[data-part="notice"]')).toContainText("no value");
   await type(page, "rollOutHeadingByRule", "bank", "15");
   await expect(answer(page, "rollOutHeadingByRule")).toContainText("15° of bank");
+});
+
+test("the school's own aircraft is judged over its own range, in the sentences and in a figure", async ({ page }) => {
+  await saveTeal(page);
+  await page.goto(`${atlas}#${bank}`);
+  const range = entry(page, bank).locator('[data-part="range"]');
+  await expect(range).toContainText("the Teal’s true airspeeds");
+  await expect(range).not.toContainText("47 to 183");
+  await expect(field(page, `#${bank}`, "tas")).toHaveValue("124");
+  await expect(answer(page, bank)).toBeVisible();
+  await expect(entry(page, bank).locator('[data-part="model"]')).toContainText("Teal");
+  await expect(sentence(page, "rollOutLeadByRule")).toContainText("At 124");
+  expect(new URL(page.url()).search).toBe("");
+});
+
+test("every link of the atlas leads to something that is there", async ({ page, request }) => {
+  await page.goto(atlas);
+  const links = await page
+    .locator("main a[href]")
+    .evaluateAll((all) => [...new Set(all.map((link) => (link as HTMLAnchorElement).href))]);
+  expect(links.length).toBeGreaterThan(40);
+  const texts = new Map<string, string>();
+  for (const link of links) {
+    const { pathname, hash } = new URL(link);
+    if (!texts.has(pathname)) texts.set(pathname, await (await request.get(pathname)).text());
+    expect(texts.get(pathname), link).toContain(`id="${hash.slice(1)}"`);
+  }
 });
 
 test("a curve is kept beside another, and the table and a file hold the numbers", async ({ page }) => {

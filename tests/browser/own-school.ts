@@ -19,7 +19,7 @@ export async function enter(page: Page, entries: Readonly<Record<string, string>
 }
 
 /** A faster aeroplane than the Dunlin, sound as a whole. */
-export const teal = {
+const teal = {
   "aircraft.title": "Teal",
   "aircraft.owner": "Teal, Northmere School",
   "aircraft.neverExceed": "190",

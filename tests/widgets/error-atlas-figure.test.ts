@@ -2,16 +2,19 @@ import fc from "fast-check";
 import { parseHTML } from "linkedom";
 import { describe, expect, test } from "vitest";
 import { atlasRules } from "../../src/cells/atlas-rules.ts";
+import type { FigureCell } from "../../src/cells/chapter.ts";
 import { Drawing, drawFigure } from "../../src/widgets/drawing/index.ts";
 import { answerOf } from "../../src/widgets/error-atlas/answer.ts";
 import { atlasFigure } from "../../src/widgets/error-atlas/figure.ts";
+import { atlasGivens } from "../../src/widgets/error-atlas/givens.ts";
 import { compared, needsOf } from "../../src/widgets/error-atlas/model.ts";
 import type { AtlasRule, Values } from "../../src/widgets/error-atlas/rule.ts";
 import { rules } from "../../src/widgets/error-atlas/rules.ts";
 import type { FigureState } from "../../src/widgets/figure.ts";
 import { outsideOf } from "../../src/widgets/figure-cell.ts";
+import { figureShell } from "../../src/widgets/figure-shell.ts";
 import { figureNamed, loadFigure } from "../../src/widgets/figures.ts";
-import { aircraft, anyValues, named, valuesOf } from "./atlas-of.ts";
+import { aircraft, anyValues, named, place, valuesOf } from "./atlas-of.ts";
 
 const { document } = parseHTML("<html><body></body></html>") as unknown as { document: Document };
 const size = fc.constantFrom({ width: 580 }, { width: 350 }, { width: 400, height: 300 });
@@ -100,6 +103,21 @@ describe("what the strip shows", () => {
     expect(rows(valuesOf(lead, { bank: 20, headingTolerance: 5 }))).toEqual([0, 0, 0]);
     expect(Math.min(...rows(valuesOf(lead, { rollRate: 8 })))).toBeGreaterThan(50);
   });
+});
+
+test("figureShell hands the chosen rule on to its element, under the rule's own title, answer and controls", () => {
+  const key = "maximumDriftByRule";
+  const cell = { kind: "figure", name: "error-atlas", id: "figure-3", number: 3, see: "", seeTokens: [] } as const;
+  const parts = { given: atlasGivens(aircraft, place), aircraft, see: "", document };
+  const html = figureShell({ ...cell, line: 1, column: 1, options: { rule: key } } as FigureCell, parts);
+  const shell = parseHTML(html).document.querySelector("figure-cell")!;
+  expect(JSON.parse(shell.getAttribute("data-options")!)).toEqual({ rule: key });
+  expect(shell.querySelector('[data-part="title"]')!.textContent).toBe(atlasRules[key].title);
+  expect(shell.querySelector('[data-part="answer"]')!.textContent).toBe(
+    answerOf(named(key), valuesOf(named(key)), aircraft),
+  );
+  const needs = [...shell.querySelectorAll(".set")].map((set) => set.getAttribute("data-need"));
+  expect(needs).toEqual(atlasRules[key].needs);
 });
 
 describe("what the figure says", () => {

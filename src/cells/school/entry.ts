@@ -11,8 +11,8 @@ export interface Refusal {
 export type Reading<Value extends FieldValue = FieldValue> = { readonly value: Value } | Refusal;
 
 /** Steps of an order of work, and characters of a step. */
-export const STEPS = 12;
-export const LONGEST_STEP = 60;
+const STEPS = 12;
+const LONGEST_STEP = 60;
 
 /**
  * What was written into a field: a number in its unit or in one that converts into it, words, a choice, or steps one

@@ -10,10 +10,10 @@ export type Channels = Readonly<Record<string, readonly unknown[]>>;
  *
  * @returns whether it was
  */
-export function moved({ kind }: Layer, { x, y, text, ...ground }: Channels, group: SVGElement): boolean {
+export function moved({ kind }: Layer, { x, y, x1, y1, y2, text }: Channels, group: SVGElement): boolean {
   const elements = group.children;
   if (kind === "line") put(elements[0]!, "d", pathThrough(x as number[], y as number[]));
-  else if (kind === "fill") put(elements[0]!, "d", pathAround(ground as Ground));
+  else if (kind === "fill") put(elements[0]!, "d", pathAround(x1 as number[], y1 as number[], y2 as number[]));
   else if (elements.length !== x?.length) return false;
   else if (kind === "upright") each(elements, (line, i) => putBoth(line, ["x1", x[i]], ["x2", x[i]]));
   else if (kind === "dot") each(elements, (dot, i) => putBoth(dot, ["cx", x[i]], ["cy", y![i]]));
@@ -35,16 +35,10 @@ function pathThrough(x: readonly number[], y: readonly number[]): string {
   return path;
 }
 
-interface Ground {
-  readonly x1: readonly number[];
-  readonly y1: readonly number[];
-  readonly y2: readonly number[];
-}
-
 /** The same out along one line and back along the other. */
-function pathAround({ x1, y1, y2 }: Ground): string {
-  let path = pathThrough(x1, y2);
-  for (let i = x1.length - 1; i >= 0; i--) path += `L${thousandth(x1[i]!)},${thousandth(y1[i]!)}`;
+function pathAround(x: readonly number[], y1: readonly number[], y2: readonly number[]): string {
+  let path = pathThrough(x, y2);
+  for (let i = x.length - 1; i >= 0; i--) path += `L${thousandth(x[i]!)},${thousandth(y1[i]!)}`;
   return `${path}Z`;
 }
 
