@@ -28,7 +28,7 @@ export class AtlasEntry {
     this.#needs = atlasRules[this.#rule.key].needs;
     this.#judgedBy = this.#needs.slice(1);
     this.#sentence = section.querySelector('[data-part="sentence"]')!;
-    this.#range = section.querySelector('[data-part="range"]')!;
+    this.#range = section.querySelector('[data-part="judged"]')!;
     this.fold = section.querySelector("details")!;
     this.#figure = section.querySelector("figure-cell")!;
     this.fold.addEventListener("toggle", () => this.fold.open && this.#enliven());

@@ -95,7 +95,7 @@ test("numbers that have no answer say so, and come back with others", async ({ p
 test("the school's own aircraft is judged over its own range, in the sentences and in a figure", async ({ page }) => {
   await saveTeal(page);
   await page.goto(`${atlas}#${bank}`);
-  const range = entry(page, bank).locator('[data-part="range"]');
+  const range = entry(page, bank).locator('[data-part="judged"]');
   await expect(range).toContainText("the Teal’s true airspeeds");
   await expect(range).not.toContainText("47 to 183");
   await expect(field(page, `#${bank}`, "tas")).toHaveValue("124");

@@ -112,7 +112,7 @@ function ruleHtml(rule: AtlasRule, sheet: Sheet): string {
   const reference = `<a href="formulas.html#${standsFor}">${attribute(formulaNamed(standsFor!).words)}</a>`;
   return `<section class="atlas-rule" id="${key}" aria-labelledby="${key}-title">
 <h3 id="${key}-title"><a href="#${key}">${attribute(unbroken(atlasRules[key].title))}</a></h3>
-<p class="against">${kindSample(kind)}<span>Against the ${kind === "exact" ? "exact value" : "model"}: ${reference}. <span class="rule-of">Rule: <a href="formulas.html#${name}">${attribute(formulaNamed(name).words)}</a>.</span> <span class="over-range">Range: <span class="of-aircraft" data-part="range">${attribute(rangeWords(rule, sheet.aircraft))}</span>.</span></span></p>
+<p class="against">${kindSample(kind)}<span>Against the ${kind === "exact" ? "exact value" : "model"}: ${reference}. <span class="rule-of">Rule: <a href="formulas.html#${name}">${attribute(formulaNamed(name).words)}</a>.</span> <span class="over-range">Range: <span class="of-aircraft" data-part="judged">${attribute(rangeWords(rule, sheet.aircraft))}</span>.</span></span></p>
 <p class="sentence of-aircraft" data-part="sentence">${attribute(answerOf(rule, sheet.values, sheet.aircraft))}</p>
 <p class="safe">${attribute(safeWords(rule))} <span class="tolerance">Tolerance ±&nbsp;${limitOf(needsOf(rule).tolerance, sheet)}.</span></p>
 <details class="fold" name="atlas-figure"><summary><span class="when-shut">Show the figure</span><span class="when-open">Put the figure away</span></summary>
