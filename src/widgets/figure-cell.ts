@@ -6,7 +6,7 @@ import { FigureControl } from "./figure-controls.ts";
 import { LiveDrawing, loadDrawing } from "./figure-live.ts";
 import { closeBehind } from "./figure-menu.ts";
 import { writeNumber, writeReadout } from "./figure-readout.ts";
-import { csvFile, csvOf, download, type Origin, pictureOf, standalone, svgFile } from "./figure-save.ts";
+import type { Origin } from "./figure-save.ts";
 import { FigureScreen } from "./figure-screen.ts";
 import { clearTable, writeTable } from "./figure-table.ts";
 import { asSet } from "./figure-words.ts";
@@ -264,6 +264,8 @@ export class FigureCellElement extends LightElement {
     menu.querySelector("summary")!.focus();
     const origin = this.#origin();
     const name = `${this.#figure!.name}.${kind}`;
+    // Fetched when it is asked for: most readers save nothing.
+    const { csvFile, csvOf, download, pictureOf, standalone, svgFile } = await import("./figure-save.ts");
     if (kind === "csv") return download(csvFile(csvOf(shown.table(), origin)), name);
     const whole = standalone(this.#live!.svg, origin);
     download(kind === "png" ? await pictureOf(whole) : svgFile(whole), name);
