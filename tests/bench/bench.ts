@@ -7,8 +7,9 @@ import { launch } from "./browser.ts";
 import { type Measured, meets, table } from "./budget.ts";
 import { measureBuild } from "./building.ts";
 import { measureVisit } from "./bytes.ts";
+import { measureEvaluating } from "./evaluating.ts";
 import { measureLighthouse } from "./lighthouse.ts";
-import { measureSliding } from "./sliding.ts";
+import { measureAtlas, measureSliding } from "./sliding.ts";
 
 /** Measures what the budgets name and prints both side by side; --json prints the rows as JSON. */
 export async function main(options: readonly string[]): Promise<number> {
@@ -29,6 +30,7 @@ export async function main(options: readonly string[]): Promise<number> {
   };
   const browser = await launch();
   took(await measureSliding(browser, chapter));
+  took(await measureAtlas(browser, `${site}/atlas.html`));
   took(await measureVisit(browser, chapter));
   await browser.close();
   for (const [name, path] of [
@@ -38,6 +40,7 @@ export async function main(options: readonly string[]): Promise<number> {
     took(await measureLighthouse(name, path));
   }
   server.close();
+  took(measureEvaluating());
   took(measureBuild());
   if (json)
     console.log(

@@ -115,11 +115,15 @@ function ruleHtml(rule: AtlasRule, sheet: Sheet): string {
 <p class="against">${kindSample(kind)}<span>Against the ${kind === "exact" ? "exact value" : "model"}: ${reference}. <span class="rule-of">Rule: <a href="formulas.html#${name}">${attribute(formulaNamed(name).words)}</a>.</span> <span class="over-range">Range: <span class="of-aircraft" data-part="judged">${attribute(rangeWords(rule, sheet.aircraft))}</span>.</span></span></p>
 <p class="sentence of-aircraft" data-part="sentence">${attribute(answerOf(rule, sheet.values, sheet.aircraft))}</p>
 <p class="safe">${attribute(safeWords(rule))} <span class="tolerance">Tolerance ±&nbsp;${limitOf(needsOf(rule).tolerance, sheet)}.</span></p>
+${rule.caution ? `<aside class="caution" aria-label="Caution: ${attribute(atlasRules[key].title)}"><span class="label sans">${triangle}Caution</span><p>${attribute(rule.caution)}</p></aside>` : ""}
 <details class="fold" name="atlas-figure"><summary><span class="when-shut">Show the figure</span><span class="when-open">Put the figure away</span></summary>
 ${figureShell(cellOf(rule), { given: sheet.given, aircraft: sheet.aircraft, see: "", document: domOf() })}
 </details>
 </section>`;
 }
+
+const triangle =
+  '<svg viewBox="0 0 26 24" aria-hidden="true"><path d="M13 2 24.5 22H1.5Z"/><path d="M13 9v6"/><circle class="dotmark" cx="13" cy="18.6" r="1.2"/></svg>';
 
 const cellOf = ({ key }: AtlasRule): FigureCell => ({
   kind: "figure",

@@ -101,7 +101,9 @@ export const airRules: readonly AtlasRule[] = [
     safe: "over",
     why: "A correction too small leaves you lower than the published height means you to be, one too large higher.",
     leavesOut:
-      "Model: the PANS-OPS formula, an aerodrome at mean sea level, the standard lapse from its temperature upwards. A published table or your operator’s procedure goes before both.",
+      "Model: the PANS-OPS formula, an aerodrome at mean sea level, the standard lapse from its temperature upwards.",
+    caution:
+      "In cold air you are lower than you read. Use the published table or your school’s procedure, tell the controller of a corrected height, and never trust this rule near a minimum.",
     holds: { aerodromeTemperature: [-100, 50], height: [0, 20_000] },
   },
 ];

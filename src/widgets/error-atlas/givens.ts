@@ -23,7 +23,7 @@ export function atlasGivens(aircraft: Facts, place: Facts): Given[] {
 function startOf(aircraft: Facts, place: Facts): Readonly<Record<string, number>> {
   const cruise = factOr(aircraft, "cruise", 95);
   return {
-    qnh: factOr(place, "qnh", 1013),
+    qnh: 990,
     pressureSet: 1013,
     pressureAltitude: factOr(aircraft, "cruiseAltitude", 2400),
     cas: factOr(aircraft, "cruiseIas", 92),

@@ -28,6 +28,8 @@ export interface AtlasRule {
   readonly why: string;
   /** What is assumed on both sides and left out: a sentence or two. */
   readonly leavesOut: string;
+  /** Where a rule is used near the ground, in cloud or in protected airspace: what goes before it. */
+  readonly caution?: string;
   /** For each quantity the values the formulas answer for. */
   readonly holds: Readonly<Record<string, Range>>;
 }

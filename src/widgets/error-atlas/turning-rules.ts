@@ -99,6 +99,8 @@ export const turningRules: readonly AtlasRule[] = [
     why: "On a steady heading the card settles, and you turn on by what is missing.",
     leavesOut:
       "Model: a static tilted card, settled; a real card swirls and lags, so no curve here is what yours will read. Turning right with a lead of half the bank; to the left all is mirrored, so read 360° less the heading. Differences are in the reading, not in the heading flown.",
+    caution:
+      "Avoid first: this is for a failed heading indicator. Timed turns need no such rule, and your school’s way of flying by the compass goes before it.",
     holds: { heading: [0, 360], bank: [0, 45], latitude: [-85, 85], dip: [-85, 85] },
   },
 ];

@@ -26,6 +26,8 @@ const holdIn = ({ tas, windFrom, windSpeed }: Values) =>
   }) as const;
 
 const ofHold = {
+  caution:
+    "A hold is protected only as it is published. Its speeds, its timing and your clearance go before any rule; ask if in doubt.",
   across: overWinds,
   at: ({ tas, windFrom }: Values) =>
     `inbound on 360 at ${asSet(tas!, "kt")} with the wind from ${printed(windFrom!, { unit: "deg", digits: 0, circle: true })}`,
