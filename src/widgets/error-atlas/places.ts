@@ -15,18 +15,22 @@ export interface Place {
 
 /**
  * Stretches with round ends. An end is rounded towards the inside of what is within tolerance, so that what is said of
- * it holds at the number printed; where a stretch is too short for that, all are printed finer.
+ * it holds at the number printed; where a stretch is too short for that, all are printed finer, and one shorter than
+ * the finest print is not worth a word.
  */
 export function placesOf(rule: AtlasRule, stretches: readonly Stretch[]): Place[] {
   const span = stretches.at(-1)!.to - stretches[0]!.from;
   const { digits } = quantityOf(needsOf(rule).across)!;
   let grain = Math.max(10 ** -digits, 10 ** Math.floor(Math.log10(span / 100)));
-  for (let times = 0; ; times++, grain /= 10) {
+  for (; ; grain /= 10) {
     const places = stretches.map((_, i) => placeAt(stretches, i, grain));
-    if (times === 4 || places.every(({ from, to }) => from <= to))
-      return isRound(rule) ? joinedAtNorth(places) : places;
+    const sayable = places.filter(({ from, to }) => from <= to);
+    if (grain <= FINEST || sayable.length === places.length) return isRound(rule) ? joinedAtNorth(sayable) : sayable;
   }
 }
+
+/** The finest print of `placeWords`. */
+const FINEST = 0.001 * (1 + 1e-9);
 
 function placeAt(stretches: readonly Stretch[], i: number, grain: number): Place {
   const { from, to, is } = stretches[i]!;
