@@ -1,5 +1,6 @@
 import { createHash } from "node:crypto";
 import { builtIn } from "../cells/course.ts";
+import { escapeHtml } from "../cells/escape-html.ts";
 
 /** A page of the workbook before Vite has put its scripts and styles in place. */
 export interface Page {
@@ -55,7 +56,7 @@ export function page(parts: PageParts, version: string): Page {
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="${policy()}">
 <title>${parts.title}</title>
-<meta name="description" content="${attribute(parts.description)}">
+<meta name="description" content="${escapeHtml(parts.description)}">
 <meta name="color-scheme" content="light dark">
 <script>${beforePaint}</script>
 ${fontLinks(parts.mathFonts ?? [])}<link rel="icon" href="${root}icon.svg" type="image/svg+xml">
@@ -80,11 +81,7 @@ ${parts.sheet === undefined ? "" : `<script type="application/json" id="sheet">$
 
 /** Whose numbers and words the page shows. */
 const whoseLine = (root: string): string =>
-  `<p class="whose"><b>Numbers</b><span data-part="whose">${attribute(builtIn.aircraft.owner)}</span><a href="${root}aircraft.html">Change</a><span class="soft">Words: <span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></span></p>`;
-
-/** Text for an attribute in double quotes. */
-export const attribute = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll('"', "&quot;").replaceAll("<", "&lt;");
+  `<p class="whose"><b>Numbers</b><span data-part="whose">${escapeHtml(builtIn.aircraft.owner)}</span><a href="${root}aircraft.html">Change</a><span class="soft">Words: <span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></span></p>`;
 
 function policy(): string {
   const hash = createHash("sha256").update(beforePaint).digest("base64");

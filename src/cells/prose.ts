@@ -1,6 +1,8 @@
 import type { Token, Tokens } from "marked";
+import { escapeHtml } from "./escape-html.ts";
 import type { NoteToken } from "./reading/notes.ts";
 
+export { escapeHtml } from "./escape-html.ts";
 export { plainText } from "./plain-text.ts";
 export { readInline as inlineTokens } from "./reading/inline.ts";
 export { termForms } from "./terms.ts";
@@ -16,17 +18,6 @@ export interface ProseContext {
   /** The address that a link of a chapter leads to. */
   link(href: string): string;
 }
-
-/** Text as HTML shows it, in elements and in quoted attributes alike. */
-export const escapeHtml = (text: string): string => text.replace(/[&<>"']/g, (sign) => entities[sign]!);
-
-const entities: Readonly<Record<string, string>> = {
-  "&": "&amp;",
-  "<": "&lt;",
-  ">": "&gt;",
-  '"': "&quot;",
-  "'": "&#39;",
-};
 
 /** Block tokens as HTML. Everything an author wrote is escaped; raw HTML shows as the text it is. */
 export const proseHtml = (tokens: readonly Token[], context: ProseContext): string =>

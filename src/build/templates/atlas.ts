@@ -1,6 +1,7 @@
 import { catalogue, type Formula, type Topic, topics } from "../../calc/index.ts";
 import { atlasRules } from "../../cells/atlas-rules.ts";
 import type { FigureCell, Given } from "../../cells/chapter.ts";
+import { escapeHtml } from "../../cells/escape-html.ts";
 import type { Known } from "../../cells/known.ts";
 import { unbroken } from "../../cells/printed.ts";
 import { answerOf, kindOf, rangeWords, safeWords } from "../../widgets/error-atlas/answer.ts";
@@ -15,7 +16,7 @@ import { kindSample } from "../../widgets/formula-cell/kind.ts";
 import { topicTitles } from "../../widgets/formula-cell/topics.ts";
 import { liveShell } from "../../widgets/shells.ts";
 import { domOf } from "../drawing-document.ts";
-import { attribute, type Page, page } from "../page.ts";
+import { type Page, page } from "../page.ts";
 
 /** What the atlas is built with: every quantity at the aircraft's and the place's numbers. */
 interface Sheet extends Pick<Known, "aircraft" | "place"> {
@@ -72,14 +73,14 @@ const ruler = (groups: readonly Group[]): string =>
   `<ol><li><a href="#tolerances">Tolerances</a></li>${groups
     .map(
       ({ topic, of }) =>
-        `<li><a href="#topic-${topic}">${topicTitles[topic]}</a></li>${of.map(({ key }) => `<li class="part"><a href="#${key}">${attribute(unbroken(atlasRules[key].title))}</a></li>`).join("")}`,
+        `<li><a href="#topic-${topic}">${topicTitles[topic]}</a></li>${of.map(({ key }) => `<li class="part"><a href="#${key}">${escapeHtml(unbroken(atlasRules[key].title))}</a></li>`).join("")}`,
     )
     .join("")}</ol>`;
 
 const head = ({ aircraft }: Sheet): string => `<header class="title wide">
 <h1>Error atlas</h1>
 <p class="standfirst">Every rule of thumb against the exact value, or against a named model: where it holds, by how much it misses, and which way it had better miss.</p>
-<dl class="facts"><dt>Aeroplane</dt><dd class="of-aircraft" data-part="whose">${attribute(aircraft.owner)}</dd><dt>Rules</dt><dd>${rules.length}</dd><dt class="needs-script">On paper</dt><dd class="needs-script"><button type="button" class="said" data-part="print">Print the table</button></dd></dl>
+<dl class="facts"><dt>Aeroplane</dt><dd class="of-aircraft" data-part="whose">${escapeHtml(aircraft.owner)}</dd><dt>Rules</dt><dd>${rules.length}</dd><dt class="needs-script">On paper</dt><dd class="needs-script"><button type="button" class="said" data-part="print">Print the table</button></dd></dl>
 </header>`;
 
 const limitOf = (name: string, { given }: Sheet): string => {
@@ -109,13 +110,13 @@ function ruleHtml(rule: AtlasRule, sheet: Sheet): string {
   const { key, name } = rule;
   const { standsFor } = formulaNamed(name);
   const kind = kindOf(rule);
-  const reference = `<a href="formulas.html#${standsFor}">${attribute(formulaNamed(standsFor!).words)}</a>`;
+  const reference = `<a href="formulas.html#${standsFor}">${escapeHtml(formulaNamed(standsFor!).words)}</a>`;
   return `<section class="atlas-rule" id="${key}" aria-labelledby="${key}-title">
-<h3 id="${key}-title"><a href="#${key}">${attribute(unbroken(atlasRules[key].title))}</a></h3>
-<p class="against">${kindSample(kind)}<span>Against the ${kind === "exact" ? "exact value" : "model"}: ${reference}. <span class="rule-of">Rule: <a href="formulas.html#${name}">${attribute(formulaNamed(name).words)}</a>.</span> <span class="over-range">Range: <span class="of-aircraft" data-part="judged">${attribute(rangeWords(rule, sheet.aircraft))}</span>.</span></span></p>
-<p class="sentence of-aircraft" data-part="sentence">${attribute(answerOf(rule, sheet.values, sheet.aircraft))}</p>
-<p class="safe">${attribute(safeWords(rule))} <span class="tolerance">Tolerance ±&nbsp;${limitOf(needsOf(rule).tolerance, sheet)}.</span></p>
-${rule.caution ? `<aside class="caution" aria-label="Caution: ${attribute(atlasRules[key].title)}"><span class="label sans">${triangle}Caution</span><p>${attribute(rule.caution)}</p></aside>` : ""}
+<h3 id="${key}-title"><a href="#${key}">${escapeHtml(unbroken(atlasRules[key].title))}</a></h3>
+<p class="against">${kindSample(kind)}<span>Against the ${kind === "exact" ? "exact value" : "model"}: ${reference}. <span class="rule-of">Rule: <a href="formulas.html#${name}">${escapeHtml(formulaNamed(name).words)}</a>.</span> <span class="over-range">Range: <span class="of-aircraft" data-part="judged">${escapeHtml(rangeWords(rule, sheet.aircraft))}</span>.</span></span></p>
+<p class="sentence of-aircraft" data-part="sentence">${escapeHtml(answerOf(rule, sheet.values, sheet.aircraft))}</p>
+<p class="safe">${escapeHtml(safeWords(rule))} <span class="tolerance">Tolerance ±&nbsp;${limitOf(needsOf(rule).tolerance, sheet)}.</span></p>
+${rule.caution ? `<aside class="caution" aria-label="Caution: ${escapeHtml(atlasRules[key].title)}"><span class="label sans">${triangle}Caution</span><p>${escapeHtml(rule.caution)}</p></aside>` : ""}
 <details class="fold" name="atlas-figure"><summary><span class="when-shut">Show the figure</span><span class="when-open">Put the figure away</span></summary>
 ${figureShell(cellOf(rule), { given: sheet.given, aircraft: sheet.aircraft, see: "", document: domOf() })}
 </details>

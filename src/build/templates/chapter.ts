@@ -1,8 +1,9 @@
 import type { Chapter } from "../../cells/chapter.ts";
+import { escapeHtml } from "../../cells/escape-html.ts";
 import type { Known } from "../../cells/known.ts";
 import { type Place, renderChapter } from "../../cells/render.ts";
 import type { Course } from "../chapters-folder.ts";
-import { attribute, type Page, page } from "../page.ts";
+import { type Page, page } from "../page.ts";
 import { proseContext, sentenceHtml } from "../prose-context.ts";
 import { shellsOf } from "../shells.ts";
 import { fontsFor } from "../typeset.ts";
@@ -18,8 +19,8 @@ export function chapterPage(chapter: Chapter, number: number, course: Course, kn
 <article class="chapter">
 <header class="title wide">
 <p class="label">Chapter ${number}</p>
-<h1>${attribute(meta.title)}</h1>
-<p class="standfirst">${attribute(meta.summary)}</p>
+<h1>${escapeHtml(meta.title)}</h1>
+<p class="standfirst">${escapeHtml(meta.summary)}</p>
 ${frontispiece}
 </header>
 <details class="only-narrow in-chapter"><summary>In this chapter: ${sectionsInWords(places)}</summary>${ruler(all.filter(({ part }) => !part))}</details>
@@ -47,7 +48,7 @@ ${nextOf(chapter, course)}
 }
 
 const ruler = (places: readonly Place[]): string =>
-  `<ol>${places.map(({ id, label, part }) => `<li${part ? ' class="part"' : ""}><a href="#${id}">${attribute(label)}</a></li>`).join("")}</ol>`;
+  `<ol>${places.map(({ id, label, part }) => `<li${part ? ' class="part"' : ""}><a href="#${id}">${escapeHtml(label)}</a></li>`).join("")}</ol>`;
 
 function sectionsInWords(places: readonly Place[]): string {
   const count = places.filter(({ part }) => !part).length;
@@ -71,11 +72,11 @@ function sectionsInWords(places: readonly Place[]): string {
 
 function aimsOf({ meta }: Chapter, { aircraft }: Known): string {
   const aims = meta.objectives.map(
-    ({ code, text }) => `<li><span class="code">${code}</span><span>${attribute(text)}</span></li>`,
+    ({ code, text }) => `<li><span class="code">${code}</span><span>${escapeHtml(text)}</span></li>`,
   );
   return `<section class="aims wide" id="aims" aria-label="Aims">
 <ul>${aims.join("")}</ul>
-<dl class="facts"><dt>Time</dt><dd>${meta.minutes} minutes</dd><dt>Aeroplane</dt><dd data-part="whose">${attribute(aircraft.owner)}</dd><dt>Words</dt><dd><span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></dd></dl>
+<dl class="facts"><dt>Time</dt><dd>${meta.minutes} minutes</dd><dt>Aeroplane</dt><dd data-part="whose">${escapeHtml(aircraft.owner)}</dd><dt>Words</dt><dd><span class="british">rate one, balance, QNH</span><span class="american">standard rate, coordination, altimeter setting</span></dd></dl>
 </section>`;
 }
 
@@ -89,6 +90,6 @@ function sourcesOf({ meta }: Chapter, course: Course): string {
 function nextOf({ meta }: Chapter, { chapters }: Course): string {
   const next = chapters[chapters.findIndex((one) => one.meta.name === meta.name) + 1];
   return next
-    ? `<p class="next"><a href="${next.meta.name}.html">Next: ${attribute(next.meta.title)}</a></p>`
+    ? `<p class="next"><a href="${next.meta.name}.html">Next: ${escapeHtml(next.meta.title)}</a></p>`
     : `<p class="next"><a href="../index.html">Back to the contents</a></p>`;
 }

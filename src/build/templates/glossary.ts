@@ -1,5 +1,6 @@
+import { escapeHtml } from "../../cells/escape-html.ts";
 import type { Course } from "../chapters-folder.ts";
-import { attribute, type Page, page } from "../page.ts";
+import { type Page, page } from "../page.ts";
 import { proseContext, sentenceHtml } from "../prose-context.ts";
 
 /** Every term with its regional words side by side. */
@@ -7,8 +8,8 @@ export function glossaryPage(course: Course, version: string): Page {
   const terms = course.terms.toSorted((a, b) => a.british.localeCompare(b.british, "en"));
   const prose = proseContext(course, "./");
   const entries = terms.map(({ key, british, american, meaning }) => {
-    const both = british === american ? "" : `<span class="soft"> ${attribute(american)} in American use</span>`;
-    return `<div id="${key}"><dt>${attribute(british)}${both}</dt><dd>${sentenceHtml(meaning, prose)}</dd></div>`;
+    const both = british === american ? "" : `<span class="soft"> ${escapeHtml(american)} in American use</span>`;
+    return `<div id="${key}"><dt>${escapeHtml(british)}${both}</dt><dd>${sentenceHtml(meaning, prose)}</dd></div>`;
   });
   const main = `<main class="sheet contents" id="main">
 <header class="head"><h1>Glossary</h1><p class="standfirst">The trade’s words, and what this workbook means by them.</p></header>

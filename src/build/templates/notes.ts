@@ -1,8 +1,9 @@
 import type { Chapter } from "../../cells/chapter.ts";
+import { escapeHtml } from "../../cells/escape-html.ts";
 import type { Known } from "../../cells/known.ts";
 import { renderNotes } from "../../cells/render.ts";
 import type { Course } from "../chapters-folder.ts";
-import { attribute, type Page, page } from "../page.ts";
+import { type Page, page } from "../page.ts";
 import { proseContext } from "../prose-context.ts";
 import { shellsOf } from "../shells.ts";
 import { fontsFor } from "../typeset.ts";
@@ -15,7 +16,7 @@ export function notesPage(chapter: Chapter, course: Course, known: Known, versio
   const notes = renderNotes(chapter, proseContext(course, "../", live));
   const main = `<main class="sheet notes-page" id="main">
 <article class="chapter">
-<header class="title wide"><p class="label">Instructor’s notes</p><h1>${attribute(title)}</h1>
+<header class="title wide"><p class="label">Instructor’s notes</p><h1>${escapeHtml(title)}</h1>
 <p class="standfirst">For the briefing: what each section is to leave behind, and what students get wrong.</p>
 <p><a href="../chapters/${name}.html">The chapter itself</a></p></header>
 ${notes}
